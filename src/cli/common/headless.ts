@@ -5,7 +5,7 @@
 import { frameOf } from '../../core/ride/frame.ts';
 import { roadLoadRatio } from '../../core/ride/load.ts';
 import { type Controller, rideThrough } from '../../core/ride/run.ts';
-import { placeOf } from '../../core/model/transmission.ts';
+import { movementOf, placeOf } from '../../core/model/transmission.ts';
 import type { ShiftDone } from '../../core/ride/trace.ts';
 import type { RideEvent, RideState, RideWorld } from '../../core/ride/types.ts';
 import type { LineFile } from './files.ts';
@@ -40,8 +40,8 @@ export function startTally() {
 
 /** One shift of a ride as it is printed. */
 function shiftLine(event: ShiftDone, speedMps: number) {
-  const { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM } = event;
-  return { derailleur, direction, fromIndex, toIndex, load, durationS, distanceM, startedAtM, speedMps };
+  const { load, durationS, distanceM, startedAtM } = event;
+  return { ...movementOf(event), load, durationS, distanceM, startedAtM, speedMps };
 }
 
 /** Rides to the finish, or for an hour; the trace gets one line for the state after every tick. */

@@ -3,11 +3,10 @@
  * the group's table or its picture. What could not be used is named, never dropped.
  */
 import { groupPicture, type GroupPicture } from '../../core/group/picture/group.ts';
-import { type GroupRide, groupRideOf } from '../../core/group/picture/groupRide.ts';
+import { groupRideOf } from '../../core/group/picture/groupRide.ts';
 import { mergeSets, sortOut } from '../../core/group/records/merge.ts';
 import { deviceStatus, type Heard } from '../../core/group/records/missing.ts';
 import { type ClinicPlan, parsePlanText } from '../../core/group/plan.ts';
-import { type RideRecord } from '../../core/group/records/record.ts';
 import {
   type ApartCode,
   countsAsItCame,
@@ -25,17 +24,7 @@ import { printedPicture } from '../common/printedPicture.ts';
 import type { Verb } from '../common/verb.ts';
 import { planLevel, readRides } from './clinicRides.ts';
 
-interface Gathered {
-  readonly rides: readonly GroupRide[];
-  readonly apart: readonly {
-    readonly recordId: string;
-    readonly code: ApartCode;
-    readonly tick: number | null;
-  }[];
-  readonly sorted: ReturnType<typeof sortOut>;
-  readonly devices: ReturnType<typeof deviceStatus>;
-  readonly otherPlan: readonly RideRecord[];
-}
+type Gathered = ReturnType<typeof gather>;
 
 export const clinic: Verb = {
   usage: '--plan FILE --rides FILE [FILE …] [--csv]',
@@ -81,7 +70,7 @@ function readPlan(path: string, levels: readonly Level[]): ClinicPlan {
   throw new BadInput(`"${path}" is no plan that can be used${firstOf(parsed.problems)}`);
 }
 
-function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Level[]): Gathered {
+function gather(plan: ClinicPlan, paths: readonly string[], levels: readonly Level[]) {
   const remarker = createRemarker((record) => planLevel(plan, record.rideIndex, record.seed, levels));
   const read = readRides({ plan, levels, remarker }, paths);
   const set = mergeSets(...read.map((file) => file.set));

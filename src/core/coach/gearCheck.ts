@@ -10,7 +10,7 @@ import { capacityTeeth } from '../model/gears.ts';
 import { OVERLAP } from '../model/gearStairs.ts';
 import { gearOf, highestGear, lowestGear, samePlace } from '../model/transmission.ts';
 import { WALKING_MPS } from '../model/steady.ts';
-import type { Bike, Gear, GearParts, Machine, Rider } from '../model/types.ts';
+import type { Bike, GearParts, Machine, Rider } from '../model/types.ts';
 import { policyDriver } from '../planner/driver.ts';
 import { planRoad } from '../planner/plan.ts';
 import { brakeForLine } from '../ride/pilot.ts';
@@ -34,15 +34,6 @@ const WALKED_AT_LEAST_S = 5;
 /** A ride is drawn with at most so many points. */
 const MOST_POINTS = 200;
 
-/** One row of the gear chart, longest development last. */
-interface GearRow {
-  readonly gear: Gear;
-  /** Another gear that is as good as this one, or null. */
-  readonly twin: Pick<Gear, 'ringTeeth' | 'sprocketTeeth'> | null;
-  /** Step from the gear before (share, 0.1 is 10 %), null for the first. */
-  readonly stepRatio: number | null;
-}
-
 /** A stretch of road where the bike has no gear left. */
 export interface ShortStretch extends Stretch {
   readonly seconds: number;
@@ -52,12 +43,7 @@ export interface ShortStretch extends Stretch {
 }
 
 /** A place of a ride, to be drawn. */
-export interface RidePoint
-  extends Pick<TraceSample, 'distanceM' | 'timeS' | 'bandLowRpm'>,
-    Pick<Gear, 'ringTeeth' | 'sprocketTeeth'> {
-  /** Null where the legs rested. */
-  readonly cadenceRpm: number | null;
-}
+export type RidePoint = Readonly<ReturnType<typeof pointsOf>[number]>;
 
 /** How a bike suits a rider on a road. */
 export type GearOutcome = Readonly<ReturnType<typeof gearOutcome>>;
@@ -70,7 +56,8 @@ export interface GearCandidate {
   readonly limits: readonly PassedLimit[];
 }
 
-export function gearChart(machine: Machine): GearRow[] {
+/** The gears of a bike, longest development last. */
+export function gearChart(machine: Machine) {
   const sorted = [...machine.gears].sort((a, b) => a.developmentM - b.developmentM);
   return sorted.map((gear, i) => {
     const twin = sorted.find(
@@ -80,14 +67,16 @@ export function gearChart(machine: Machine): GearRow[] {
     const before = sorted[i - 1];
     return {
       gear,
+      /** Another gear that is as good as this one, or null. */
       twin: twin === undefined ? null : { ringTeeth: twin.ringTeeth, sprocketTeeth: twin.sprocketTeeth },
+      /** Step from the gear before (share, 0.1 is 10 %), null for the first. */
       stepRatio: before === undefined ? null : gear.developmentM / before.developmentM - 1,
     };
   });
 }
 
 /** Gears that differ: a pair of twins counts once. */
-export function differentGears(rows: readonly GearRow[]): number {
+export function differentGears(rows: ReturnType<typeof gearChart>): number {
   return rows.filter(({ gear, twin }) => twin === null || gear.ringTeeth < twin.ringTeeth).length;
 }
 
@@ -245,17 +234,18 @@ function hardestMinute(samples: readonly TraceSample[]) {
   };
 }
 
-function pointsOf(world: RideWorld, samples: readonly TraceSample[]): RidePoint[] {
+function pointsOf(world: RideWorld, samples: readonly TraceSample[]) {
   const stepM = world.course.lengthM / MOST_POINTS;
-  const points: RidePoint[] = [];
-  for (const sample of samples) {
-    if (sample.distanceM < points.length * stepM) continue;
+  let drawn = 0;
+  return samples.flatMap((sample) => {
     const { distanceM, timeS, cadenceRpm, bandLowRpm, pedalling } = sample;
+    if (distanceM < drawn * stepM) return [];
+    drawn += 1;
     const { ringTeeth, sprocketTeeth } = gearOf(world.machine, sample);
+    // None where the legs rested.
     const turning = pedalling && cadenceRpm > 0 ? cadenceRpm : null;
-    points.push({ distanceM, timeS, cadenceRpm: turning, bandLowRpm, ringTeeth, sprocketTeeth });
-  }
-  return points;
+    return [{ distanceM, timeS, cadenceRpm: turning, bandLowRpm, ringTeeth, sprocketTeeth }];
+  });
 }
 
 function stretches(

@@ -1,25 +1,20 @@
 /** What the steepest part of a road comes to in a gear, if it went on for ever. */
 import { greatestWindow } from '../math/numbers.ts';
-import { type SettledRide, settledRide } from '../model/steady.ts';
+import { settledRide } from '../model/steady.ts';
 import type { Gear } from '../model/types.ts';
 import type { RideWorld } from '../ride/types.ts';
 
 /** So long a stretch of the road, the steepest there is, is what steady figures are worked out for (m). */
 export const STEEPEST_MEAN_M = 50;
 
-/** Where the legs settle on the steepest 50 m. */
-export interface SteadyClimb extends SettledRide {
-  /** Mean slope of them (rise over run). */
-  readonly slopeRatio: number;
-}
-
 /** Works the steepest 50 m of the road out, with nothing left in reserve and no wind. */
-export function steadyClimb(world: RideWorld, low: Gear): SteadyClimb {
+export function steadyClimb(world: RideWorld, low: Gear) {
   const { machine, course } = world;
   const width = Math.min(STEEPEST_MEAN_M, course.slopeRatio.length);
   const at = greatestWindow(course.slopeRatio, width).from;
   const slopeRatio = meanOf(course.slopeRatio, at);
   const rollingFactor = meanOf(course.rollingFactor, at);
+  // With the mean slope of them (rise over run).
   return { slopeRatio, ...settledRide(machine, low, { slopeRatio, windMps: 0, rollingFactor }) };
 }
 

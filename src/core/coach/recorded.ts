@@ -2,7 +2,6 @@
  * Puts what somebody really rode on a road beside the reference ride over the same road: the place where the two
  * differ most in cadence while climbing. Codes and numbers; the sentence is found by the shells.
  */
-import type { Stretch } from '../course/types.ts';
 import type { RecordedSample } from '../gpx/recorded.ts';
 import { mean } from '../math/numbers.ts';
 import { placeOf, samePlace } from '../model/transmission.ts';
@@ -10,23 +9,7 @@ import type { GearPlace } from '../model/types.ts';
 import type { TraceSample } from '../ride/trace.ts';
 
 /** Means of both rides over one stretch. */
-interface RecordedComparison extends Stretch {
-  /** Mean slope of the stretch (rise over run). */
-  readonly slopeRatio: number;
-  readonly recordedSpeedMps: number;
-  /** Null where no cadence was recorded. */
-  readonly recordedCadenceRpm: number | null;
-  readonly referenceSpeedMps: number;
-  readonly referenceCadenceRpm: number;
-  /** The gear the reference ride was in for most of the stretch. */
-  readonly gear: GearPlace;
-}
-
-/** How long both rides took for the road they share (s), and what road that is (m from the start). */
-interface RecordedTimes extends Stretch {
-  readonly recordedS: number;
-  readonly referenceS: number;
-}
+type RecordedComparison = NonNullable<ReturnType<typeof compareWindow>>;
 
 /** Length over which the two are compared (m). */
 const WINDOW_M = 100;
@@ -53,14 +36,11 @@ export function compareRecorded(
   return largest(climbing.length > 0 ? climbing : windows);
 }
 
-/** The times of both rides over the road they share, or null where there is none. */
-export function timesOfBoth(
-  recorded: readonly RecordedSample[],
-  reference: readonly TraceSample[],
-): RecordedTimes | null {
+/** How long both rides took for the road they share (s), and what road that is (m from the start); null where there is none. */
+export function timesOfBoth(recorded: readonly RecordedSample[], reference: readonly TraceSample[]) {
   const fromM = Math.max(recorded[0]?.distanceM ?? 0, reference[0]?.distanceM ?? 0);
   const toM = Math.min(recorded.at(-1)?.distanceM ?? 0, reference.at(-1)?.distanceM ?? 0);
-  const took = (samples: readonly { readonly distanceM: number; readonly timeS: number }[]): number => {
+  const took = (samples: readonly Pick<TraceSample, 'distanceM' | 'timeS'>[]): number => {
     const shared = samples.filter(({ distanceM }) => distanceM >= fromM && distanceM <= toM);
     return (shared.at(-1)?.timeS ?? 0) - (shared[0]?.timeS ?? 0);
   };
@@ -73,7 +53,7 @@ function compareWindow(
   reference: readonly TraceSample[],
   fromM: number,
   heightM: (distanceM: number) => number,
-): RecordedComparison | null {
+) {
   const toM = fromM + WINDOW_M;
   const within = (one: { readonly distanceM: number }): boolean =>
     one.distanceM >= fromM && one.distanceM < toM;
@@ -88,11 +68,14 @@ function compareWindow(
   return {
     fromM,
     toM,
+    /** Mean slope of the stretch (rise over run). */
     slopeRatio: (heightM(toM) - heightM(fromM)) / WINDOW_M,
     recordedSpeedMps: mean(mine.map((one) => one.speedMps)),
+    /** Null where no cadence was recorded. */
     recordedCadenceRpm: cadences.length === 0 ? null : mean(cadences),
     referenceSpeedMps: mean(best.map((one) => one.speedMps)),
     referenceCadenceRpm: mean(turning.map((one) => one.cadenceRpm)),
+    /** The gear the reference ride was in for most of the stretch. */
     gear,
   };
 }

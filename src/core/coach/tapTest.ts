@@ -73,17 +73,8 @@ function withoutBounces(timesMs: readonly number[]): number[] {
   return kept;
 }
 
-interface Counted {
-  readonly turns: number;
-  readonly spanMs: number;
-  readonly missed: number;
-  readonly doubled: number;
-  /** Mean share by which a turn differs from the usual one. */
-  readonly deviation: number;
-}
-
 /** Goes from tap to tap with the usual length of a turn as a measure: half pauses are joined, double ones split. */
-function countTurns(taps: readonly number[]): Counted {
+function countTurns(taps: readonly number[]) {
   const pauses = taps.slice(1).map((time, i) => time - (taps[i] as number));
   const turnMs = median(pauses);
   let [turns, spanMs, missed, doubled, off, open] = [0, 0, 0, 0, 0, 0];
@@ -100,7 +91,9 @@ function countTurns(taps: readonly number[]): Counted {
     spanMs += open;
     open = 0;
   }
-  return { turns, spanMs, missed, doubled, deviation: off / turns };
+  // The mean share by which a turn differs from the usual one.
+  const deviation = off / turns;
+  return { turns, spanMs, missed, doubled, deviation };
 }
 
 function median(values: readonly number[]): number {

@@ -40,23 +40,16 @@ export function medianOfFive(samples: Float64Array): Float64Array {
   });
 }
 
-/** Heights without impossible slopes, and how many samples had to be made up for that. */
-interface Bridged {
-  readonly samples: Float64Array;
-  readonly bridgedCount: number;
-  /** Great jumps behind which the road goes on at the height it came with. */
-  readonly jumpCount: number;
-}
-
 /** A jump whose bridge would be longer than so many samples is one of the device: it was set anew, or lost its way. */
 const LONGEST_BRIDGE = 10;
 
 /**
  * Bridges slopes beyond ±35 %: from the sample before such a step a straight line leads to the next sample that can
  * be reached without one (or back from the sample behind it, where that is the shorter bridge). A spike is cut
- * off that way, and a small lasting jump spread; behind a great one the road goes on at the height it came with.
+ * off that way, and a small lasting jump spread; behind a great one the road goes on at the height it came with. Says how
+ * many samples had to be made up, and how many such great jumps there were.
  */
-export function bridgeImpossible(heights: Float64Array): Bridged {
+export function bridgeImpossible(heights: Float64Array) {
   const samples = heights.slice();
   // A sample that several bridges cross is made up once.
   const madeUp = new Uint8Array(samples.length);
@@ -81,7 +74,8 @@ export function bridgeImpossible(heights: Float64Array): Bridged {
     drawLine(samples, from, to);
     madeUp.fill(1, Math.max(0, from + 1), Math.min(to, samples.length));
   }
-  return { samples, bridgedCount: madeUp.reduce((sum, one) => sum + one, 0), jumpCount };
+  const bridgedCount = madeUp.reduce((sum, one) => sum + one, 0);
+  return { samples, bridgedCount, jumpCount };
 }
 
 function isPossible(samples: Float64Array, a: number, b: number): boolean {
@@ -108,6 +102,6 @@ function drawLine(samples: Float64Array, from: number, to: number): void {
 }
 
 /** Heights without lone spikes and impossible slopes. */
-export function cleanHeights(raw: Float64Array): Bridged {
+export function cleanHeights(raw: Float64Array) {
   return bridgeImpossible(medianOfFive(raw));
 }

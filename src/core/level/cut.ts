@@ -64,7 +64,7 @@ export function trimmed(level: Level, fromM: number, toM: number): Level | null 
 type Placed = Pick<Level, 'stopLinesM' | 'winds' | 'surfaces' | 'hidden' | 'cues' | 'company'>;
 
 /** Everything on the part of so many metres from `startM` on; what reaches beyond it is cut off at its ends. */
-export function placedOnPart(level: Level, startM: number, lengthM: number): Placed {
+function placedOnPart(level: Level, startM: number, lengthM: number): Placed {
   const isOn = (atM: number): boolean => atM >= startM && atM <= startM + lengthM;
   const moved = <P extends { readonly atM: number }>(list: readonly P[]): P[] =>
     list.filter(({ atM }) => isOn(atM)).map((one) => ({ ...one, atM: one.atM - startM }));

@@ -15,8 +15,8 @@ export function wheelForceN(crankTorqueNm: number, gear: Transmission): number {
 
 /**
  * The inverse: torque at the crank that holds a force at the wheel (N), in units of `unitNm`. With the reference
- * torque of a rider as the unit, 1 is what steady riding at mid band feels like; without one it is N m.
+ * torque of a rider as the unit, 1 is what steady riding at mid band feels like.
  */
-export function crankTorqueFor(forceN: number, gear: Transmission, unitNm = 1): number {
+export function crankTorqueFor(forceN: number, gear: Transmission, unitNm: number): number {
   return (forceN * gear.developmentM) / (2 * PI * gear.efficiency * unitNm);
 }

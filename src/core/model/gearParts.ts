@@ -20,7 +20,7 @@ export type TradeOff =
   | 'more-capacity'
   | 'less-capacity';
 
-export interface Traded extends GearParts {
+interface Traded extends GearParts {
   readonly lowestDevelopmentM: number;
   readonly highestDevelopmentM: number;
   /** Biggest step between neighbouring sprockets (share). */

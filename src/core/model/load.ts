@@ -12,14 +12,6 @@ export const AIR_DENSITY_KG_M3 = 1.225;
 const BEARING_N = 0.091;
 const BEARING_N_PER_MPS = 0.0087;
 
-/** The four parts of the road load at one moment (N). */
-interface RoadLoad {
-  readonly airN: number;
-  readonly rollingN: number;
-  readonly climbingN: number;
-  readonly bearingsN: number;
-}
-
 /** ½ ρ CdA (v + w)|v + w|; a tail wind faster than the rider pushes (negative). */
 export function airForceN(speedMps: number, windMps: number, cdaM2: number): number {
   const through = speedMps + windMps;
@@ -49,7 +41,7 @@ export function roadLoad(
   massKg: number,
   cdaM2: number,
   rollingCoefficient: number,
-): RoadLoad {
+) {
   return {
     airN: airForceN(speedMps, windMps, cdaM2),
     rollingN: rollingForceN(massKg, slopeRatio, rollingCoefficient),
@@ -59,7 +51,7 @@ export function roadLoad(
 }
 
 /** Sum of the parts (N). */
-export function totalForceN(load: RoadLoad): number {
+export function totalForceN(load: ReturnType<typeof roadLoad>): number {
   return load.airN + load.rollingN + load.climbingN + load.bearingsN;
 }
 

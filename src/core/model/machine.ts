@@ -67,7 +67,6 @@ interface SteadyQuestion {
 /** The question for a gear of a machine on an even road, with the help of its motor. */
 export function steadyQuestion(machine: Machine, gear: Gear, road: EvenRoad): SteadyQuestion {
   const { bike, totalMassKg } = machine;
-  const { motor } = bike;
   return {
     slopeRatio: road.slopeRatio,
     windMps: road.windMps,
@@ -75,9 +74,7 @@ export function steadyQuestion(machine: Machine, gear: Gear, road: EvenRoad): St
     cdaM2: bike.cdaM2,
     rollingCoefficient: bike.rollingCoefficient * road.rollingFactor,
     efficiency: gear.efficiency,
-    ...(motor === undefined
-      ? {}
-      : { leftForLegsN: (forceN, speedMps) => leftForLegsN(machine, motor, gear, forceN, speedMps) }),
+    leftForLegsN: (forceN, speedMps) => leftForLegsN(machine, gear, forceN, speedMps),
   };
 }
 

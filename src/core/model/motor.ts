@@ -4,7 +4,7 @@
  * EN 15194 sets the frame (MODEL.md quotes it); how soft feet are told from steady ones is ours.
  */
 import { PI } from '../math/numbers.ts';
-import { crankTorqueFor, wheelForceN } from './drivetrain.ts';
+import { wheelForceN } from './drivetrain.ts';
 import type { Gear, Machine, Motor } from './types.ts';
 
 /** Continuous rated power (W), taken as the most it ever gives: 0.25 kW, EN 15194. */
@@ -75,31 +75,26 @@ export function fallsS({ fallsS: own = EARLIER_FALLS_S }: Motor): number {
 }
 
 /** Force at the wheel (N) for one newton metre of the motor, where it sits. */
-export function wheelForcePerNm(machine: Machine, motor: Motor, gear: Gear): number {
-  return motor.place === 'crank' ? wheelForceN(1, gear) : (2 * PI) / machine.circumferenceM;
+export function wheelForcePerNm(machine: Machine, place: Motor['place'], gear: Gear): number {
+  return place === 'crank' ? wheelForceN(1, gear) : (2 * PI) / machine.circumferenceM;
 }
 
-/** The most the motor adds at the wheel at a speed (N), fading out included. */
-export function mostHelpN(machine: Machine, motor: Motor, gear: Gear, speedMps: number): number {
-  const lost = motor.place === 'crank' ? gear.efficiency : 1;
+/** The most a motor at this place adds at the wheel at a speed (N), fading out included. */
+export function mostHelpN(machine: Machine, place: Motor['place'], gear: Gear, speedMps: number): number {
+  const lost = place === 'crank' ? gear.efficiency : 1;
   const byPowerN = (RATED_W * lost) / (speedMps > SLOWEST_MPS ? speedMps : SLOWEST_MPS);
-  const byTorqueN = PEAK_NM[motor.place] * wheelForcePerNm(machine, motor, gear);
+  const byTorqueN = PEAK_NM[place] * wheelForcePerNm(machine, place, gear);
   return helpShare(speedMps) * (byPowerN < byTorqueN ? byPowerN : byTorqueN);
 }
 
-/** What the motor adds at the wheel (N) once it has come in, for legs that push so (N m at the crank). */
-export function helpN(
-  machine: Machine,
-  motor: Motor,
-  gear: Gear,
-  crankTorqueNm: number,
-  speedMps: number,
-): number {
+/** What the motor adds at the wheel (N) once it has come in, for legs that push so (N m at the crank); 0 without one. */
+export function helpN(machine: Machine, gear: Gear, crankTorqueNm: number, speedMps: number): number {
+  const { motor } = machine.bike;
   const asked = crankTorqueNm / machine.referenceTorqueNm;
-  if (asked <= HELPS_FROM) return 0;
+  if (motor === undefined || asked <= HELPS_FROM) return 0;
   const heard = asked >= HELPS_FULLY ? 1 : (asked - HELPS_FROM) / (HELPS_FULLY - HELPS_FROM);
   const wantedN = motor.helpRatio * helpShare(speedMps) * wheelForceN(crankTorqueNm, gear);
-  const mostN = mostHelpN(machine, motor, gear, speedMps);
+  const mostN = mostHelpN(machine, motor.place, gear, speedMps);
   return heard * (wantedN < mostN ? wantedN : mostN);
 }
 
@@ -110,29 +105,12 @@ export function startHelpN(speedMps: number): number {
 
 /**
  * What is left for the legs of a force that the wheel asks (N), in a gear at a speed. The inverse of `helpN` for legs
- * that push firmly enough to be helped; a force that pushes the bike is left as it is.
+ * that push firmly enough to be helped; a force that pushes the bike is left as it is, and all of it without a motor.
  */
-export function leftForLegsN(
-  machine: Machine,
-  motor: Motor,
-  gear: Gear,
-  forceN: number,
-  speedMps: number,
-): number {
-  if (forceN <= 0) return forceN;
+export function leftForLegsN(machine: Machine, gear: Gear, forceN: number, speedMps: number): number {
+  const { motor } = machine.bike;
+  if (motor === undefined || forceN <= 0) return forceN;
   const sharedN = forceN / (1 + motor.helpRatio * helpShare(speedMps));
-  const beyondN = forceN - mostHelpN(machine, motor, gear, speedMps);
+  const beyondN = forceN - mostHelpN(machine, motor.place, gear, speedMps);
   return sharedN > beyondN ? sharedN : beyondN;
-}
-
-/** Torque at the crank that a force asks of the legs, over their reference torque; `motor` null where it gives nothing. */
-export function legsLoadFor(
-  machine: Machine,
-  motor: Motor | null,
-  gear: Gear,
-  forceN: number,
-  speedMps: number,
-): number {
-  const ownN = motor === null ? forceN : leftForLegsN(machine, motor, gear, forceN, speedMps);
-  return crankTorqueFor(ownN, gear, machine.referenceTorqueNm);
 }

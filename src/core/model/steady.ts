@@ -10,22 +10,8 @@ import type { Gear, Machine } from './types.ts';
 /** Riding slower than this, nobody keeps a bike upright for long; walking is as quick (m/s, ours). */
 export const WALKING_MPS = 0.9;
 
-/** What a slope comes to for ever. */
-export interface SettledRide {
-  /** Where the legs settle in the gear (rpm, m/s); 0 where they stand still. */
-  readonly cadenceRpm: number;
-  readonly speedMps: number;
-  /** Lower edge of the band on that slope (rpm). */
-  readonly bandLowRpm: number;
-  /** Longest development that would keep the legs in their band there (m a turn), and the speed it is ridden at. */
-  readonly neededDevelopmentM: number;
-  readonly neededSpeedMps: number;
-  /** True where no gear helps: in the band the bike would be slower than walking. */
-  readonly tooSteepForPower: boolean;
-}
-
-/** Works it out for a gear. */
-export function settledRide(machine: Machine, gear: Gear, road: EvenRoad): SettledRide {
+/** What a slope comes to for ever in a gear. */
+export function settledRide(machine: Machine, gear: Gear, road: EvenRoad) {
   const { slopeRatio } = road;
   const question = steadyQuestion(machine, gear, road);
   const powerW = (rpm: number): number => crankTorqueNm(machine, 1, rpm, slopeRatio, 0) * rpmToRadPerS(rpm);
@@ -39,11 +25,15 @@ export function settledRide(machine: Machine, gear: Gear, road: EvenRoad): Settl
   const lowRpm = bandLowRpm(machine.rider, slopeRatio);
   const neededSpeedMps = steadySpeedMps(powerW(lowRpm), question);
   return {
+    /** Where the legs settle in the gear (rpm, m/s); 0 where they stand still. */
     cadenceRpm,
     speedMps: (cadenceRpm * gear.developmentM) / 60,
+    /** Lower edge of the band on that slope (rpm). */
     bandLowRpm: lowRpm,
+    /** Longest development that would keep the legs in their band there (m a turn), and the speed it is ridden at. */
     neededDevelopmentM: (60 * neededSpeedMps) / lowRpm,
     neededSpeedMps,
+    /** True where no gear helps: in the band the bike would be slower than walking. */
     tooSteepForPower: neededSpeedMps < WALKING_MPS,
   };
 }

@@ -152,6 +152,11 @@ export function afterMovement(
     : { ringIndex, sprocketIndex: moved.toIndex };
 }
 
+/** Only the movement of something that has one. */
+export function movementOf({ derailleur, direction, fromIndex, toIndex }: ShiftMovement): ShiftMovement {
+  return { derailleur, direction, fromIndex, toIndex };
+}
+
 /** How far movements went, all together. */
 export function stepsOf(movements: readonly ShiftMovement[]): Steps {
   let rearSteps = 0;

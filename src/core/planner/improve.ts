@@ -56,6 +56,8 @@ interface Mark {
 interface Ridden {
   readonly marks: readonly (Mark | null)[];
   readonly cost: number;
+  /** Index of the mark at which it met the ride it was compared with; null where it went on to the finish. */
+  readonly metAt: number | null;
 }
 
 /** The ride of a script from a mark on, until the finish or until it meets `known` again; null where hopeless. */
@@ -64,7 +66,7 @@ function ride(
   script: readonly Manoeuvre[],
   from: Mark,
   meet: ((markIndex: number, mark: Mark) => number | null) | null,
-): { marks: (Mark | null)[]; cost: number; metAt: number | null } | null {
+): Ridden | null {
   const state = copyOfState(from.state);
   const place = { ...from.place };
   let cost = from.cost;
@@ -216,12 +218,7 @@ function shaken(world: RideWorld, script: readonly Manoeuvre[], random: Random):
 }
 
 /** The ride as it is after a change: as before up to `from`, then what was ridden, then as before from where they met. */
-function spliced(
-  base: Ridden,
-  from: Mark,
-  ridden: { readonly marks: readonly (Mark | null)[]; readonly cost: number; readonly metAt: number | null },
-  more: number,
-): Ridden {
+function spliced(base: Ridden, from: Mark, ridden: Ridden, more: number): Ridden {
   const gained = ridden.cost - base.cost;
   const first = Math.floor(from.state.distanceM / MARK_EVERY_M) + 1;
   const marks: (Mark | null)[] = [];
@@ -237,7 +234,7 @@ function spliced(
       marks[i] = { ...before, place, cost: before.cost + gained };
     }
   }
-  return { marks, cost: ridden.cost };
+  return { marks, cost: ridden.cost, metAt: null };
 }
 
 /** What every small change needs: the road, chance, and the ride of a changed script, kept where it costs less. */

@@ -80,10 +80,8 @@ export function prepareTables({ machine }: RideWorld, grid: Grid): Tables {
 function motorShare(
   machine: Machine,
 ): ((resistingN: number, gear: number, speedMps: number) => number) | null {
-  const { motor } = machine.bike;
-  if (motor === undefined) return null;
-  return (resisting, g, speedMps) =>
-    leftForLegsN(machine, motor, machine.gears[g] as Gear, resisting, speedMps);
+  if (machine.bike.motor === undefined) return null;
+  return (resisting, g, speedMps) => leftForLegsN(machine, machine.gears[g] as Gear, resisting, speedMps);
 }
 
 function fillSpeed(machine: Machine, tables: Tables, g: number, i: number): void {
@@ -164,7 +162,6 @@ function resistingN(world: RideWorld, placeM: number, speedMps: number): number 
 /** What steady legs give on this slope in every gear at every speed, and what easing through a shift takes away. */
 function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place: PlannedPlace): void {
   const { speeds } = tables;
-  const { motor } = machine.bike;
   for (let g = 0; g < tables.gears; g += 1) {
     const gear = machine.gears[g] as (typeof machine.gears)[number];
     const perNm = wheelForceN(1, gear);
@@ -172,8 +169,7 @@ function fillDrive({ machine }: RideWorld, tables: Tables, slope: number, place:
       const at = g * speeds + i;
       const rpm = (tables.rpmPerMps[g] as number) * (tables.speedMps[i] as number);
       const torqueNm = crankTorqueNm(machine, 1, rpm, slope);
-      const helpedN =
-        motor === undefined ? 0 : helpN(machine, motor, gear, torqueNm, tables.speedMps[i] as number);
+      const helpedN = helpN(machine, gear, torqueNm, tables.speedMps[i] as number);
       place.driveN[at] = torqueNm * perNm + helpedN;
       place.torqueRatio[at] = torqueNm / machine.referenceTorqueNm;
       // Soft feet let the motor go as well.

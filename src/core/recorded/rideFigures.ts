@@ -46,26 +46,18 @@ export interface RoadPitch extends PitchFigures {
   readonly best: BestAtPitch | null;
 }
 
-export interface RoadRideFigures {
-  readonly lengthM: number;
-  readonly movingS: number;
+/** What is known of a ride besides its seconds. */
+interface RideKnown {
   /** So late the heights were written down (s); hills stand where they belong. Null where power does not tell, and then they may be late. */
   readonly heightsLateS: number | null;
   /** Month it was ridden in, like `2026-05`, or null where the file does not say. */
   readonly month: string | null;
-  /** Share of the moving seconds whose gear was read. */
-  readonly readableShare: number;
-  /** Changes of gear a km; null where too little could be read. */
-  readonly changesPerKm: number | null;
-  /** Share of the pedalled seconds in the rider's band; null without cadence. */
-  readonly shareInBand: number | null;
-  /** Steady power on the flat that goes with what was done uphill (W); the rider's own where that cannot be told. */
-  readonly steadyPowerW: number;
-  readonly powerMeasured: boolean;
   /** Whether every foot had been counted, so that cadences were halved. */
   readonly cadenceHalved: boolean;
-  readonly pitches: readonly RoadPitch[];
 }
+
+/** Figures of a ride on a real road. */
+export type RoadRideFigures = Readonly<ReturnType<typeof figuresOfRide>>;
 
 /** A road or a ride that cannot be looked at, as a code. */
 export type RoadRideProblem = 'no-times' | 'too-sparse' | 'no-cadence' | 'cadence-stuck';
@@ -120,9 +112,9 @@ export function roadRide(road: Road, month: string | null, who: RoadRider): Road
 export function figuresOfRide(
   seconds: readonly RoadSecond[],
   pitches: readonly Pitch[],
-  known: Pick<RoadRideFigures, 'month' | 'heightsLateS' | 'cadenceHalved'>,
+  known: RideKnown,
   who: RoadRider,
-): RoadRideFigures {
+) {
   const machine = buildMachine(who.bike, who.rider);
   const gears = readGears(seconds, possibleDevelopments(who.teethKnown ? machine : null));
   const moving = seconds.filter(({ speedMps }) => speedMps >= MOVING_MPS);
@@ -136,9 +128,13 @@ export function figuresOfRide(
     lengthM: ridden,
     movingS: moving.length,
     ...known,
+    /** Share of the moving seconds whose gear was read. */
     readableShare: gears.readableShare,
+    /** Changes of gear a km; null where too little could be read. */
     changesPerKm: enough ? (1000 * gears.changes.length) / ridden : null,
+    /** Share of the pedalled seconds in the rider's band; null without cadence. */
     shareInBand: shareInBand(moving, who.rider),
+    /** Steady power on the flat that goes with what was done uphill (W); the rider's own where that cannot be told. */
     steadyPowerW: powerW ?? who.rider.steadyPowerW,
     powerMeasured: powerW !== null,
     pitches: pitchesOf(seconds, gears, pitches, known.heightsLateS === null ? LAG_UNKNOWN_S : LAG_TOLD_S),

@@ -80,7 +80,7 @@ function shownMotor({ machine }: RideWorld, state: RideState, gear: Gear): Motor
   const { torqueNm, chargeJ } = state.motor;
   return {
     place: motor.place,
-    powerW: torqueNm * wheelForcePerNm(machine, motor, gear) * state.speedMps,
+    powerW: torqueNm * wheelForcePerNm(machine, motor.place, gear) * state.speedMps,
     helpShare: chargeJ > 0 ? helpShare(state.speedMps) : 0,
     chargeRatio: motor.batteryWh > 0 ? chargeJ / batteryJ(motor) : 0,
   };

@@ -3,9 +3,10 @@
  * the one load that trace, planner and virtual riders compute with. The forces themselves are `model/load.ts`.
  */
 import { sampleAt } from '../math/numbers.ts';
+import { crankTorqueFor } from '../model/drivetrain.ts';
 import { comfortLoad } from '../model/legs.ts';
 import { roadLoad, totalForceN } from '../model/load.ts';
-import { legsLoadFor } from '../model/motor.ts';
+import { leftForLegsN } from '../model/motor.ts';
 import { gearOf } from '../model/transmission.ts';
 import type { GearPlace } from '../model/types.ts';
 import type { RideState, RideWorld } from './types.ts';
@@ -34,8 +35,7 @@ export function roadLoadRatio(world: RideWorld, state: Moment): number {
 function roadLoadAt(world: RideWorld, state: Omit<Moment, 'distanceM'>, distanceM: number): number {
   const { machine, course } = world;
   const gear = gearOf(machine, state);
-  const motor = state.unhelped === true ? null : (machine.bike.motor ?? null);
-  const force = totalForceN(
+  const forceN = totalForceN(
     roadLoad(
       state.speedMps,
       sampleAt(course.slopeRatio, distanceM),
@@ -45,7 +45,8 @@ function roadLoadAt(world: RideWorld, state: Omit<Moment, 'distanceM'>, distance
       machine.bike.rollingCoefficient * sampleAt(course.rollingFactor, distanceM),
     ),
   );
-  return legsLoadFor(machine, motor, gear, force, state.speedMps);
+  const ownN = state.unhelped === true ? forceN : leftForLegsN(machine, gear, forceN, state.speedMps);
+  return crankTorqueFor(ownN, gear, machine.referenceTorqueNm);
 }
 
 /** Riders act for where they will be in so many seconds (advice of riders; no measurement was found). */

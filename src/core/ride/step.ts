@@ -160,15 +160,15 @@ function motorHelp(
   const turns = motor.place === 'wheel' || ride.chainOn;
   const off = ride.phase !== 'riding' || !turns || cut || state.chargeJ <= 0;
   if (off || w.idleM >= offWithinM(motor) || speedMps >= CUT_OFF_MPS) return;
-  const perNm = wheelForcePerNm(machine, motor, gear);
-  let wantedN = helpN(machine, motor, gear, w.crankTorqueNm, speedMps);
+  const perNm = wheelForcePerNm(machine, motor.place, gear);
+  let wantedN = helpN(machine, gear, w.crankTorqueNm, speedMps);
   if (ride.startingUp && pedalling && motor.helpRatio > 0)
     wantedN = Math.max(wantedN, w.pressureRatio * startHelpN(speedMps));
   const wantedNm = wantedN / perNm;
   const lagS = wantedNm > state.torqueNm ? RISES_S : fallsS(motor);
   const followedNm = state.torqueNm + ((wantedNm - state.torqueNm) * tickS) / lagS;
   // However late it follows, near the speed at which it must be gone it gives no more than it may.
-  const mostNm = mostHelpN(machine, motor, gear, speedMps) / perNm;
+  const mostNm = mostHelpN(machine, motor.place, gear, speedMps) / perNm;
   w.motorNm = followedNm < mostNm ? followedNm : mostNm;
   w.motorN = w.motorNm * perNm;
 }

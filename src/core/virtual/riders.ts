@@ -5,7 +5,8 @@
 import { clamp, sampleAt } from '../math/numbers.ts';
 import { between, deriveSeed, type Random, seededRandom } from '../math/random.ts';
 import { bandLowRpm, midBandRpm } from '../model/legs.ts';
-import { legsLoadFor } from '../model/motor.ts';
+import { crankTorqueFor } from '../model/drivetrain.ts';
+import { leftForLegsN } from '../model/motor.ts';
 import { climbingForceN } from '../model/load.ts';
 import { cadenceAtRpm } from '../model/machine.ts';
 import { gearOf, pushed, roomFor } from '../model/transmission.ts';
@@ -244,8 +245,8 @@ function loadAhead(world: RideWorld, state: RideState, h: Habits): number {
   }
   const gear = gearOf(machine, state);
   const moreN = climbingForceN(machine.totalMassKg, steepest) - climbingForceN(machine.totalMassKg, here);
-  const { motor = null } = machine.bike;
-  return roadLoadRatio(world, state) + legsLoadFor(machine, motor, gear, moreN, state.speedMps);
+  const ownN = leftForLegsN(machine, gear, moreN, state.speedMps);
+  return roadLoadRatio(world, state) + crankTorqueFor(ownN, gear, machine.referenceTorqueNm);
 }
 
 function plan(mind: Mind, state: RideState, direction: ShiftDirection, commands: RideCommand[]): void {

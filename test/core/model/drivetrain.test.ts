@@ -20,8 +20,8 @@ describe('the drivetrain', () => {
 
   it('asks at the crank for the torque that gives the force, in N m or in another unit', () => {
     for (const gear of gears) {
-      expect(wheelForceN(crankTorqueFor(55, gear), gear)).toBeCloseTo(55, 9);
-      expect(crankTorqueFor(55, gear, 20) * 20).toBeCloseTo(crankTorqueFor(55, gear), 9);
+      expect(wheelForceN(crankTorqueFor(55, gear, 1), gear)).toBeCloseTo(55, 9);
+      expect(crankTorqueFor(55, gear, 20) * 20).toBeCloseTo(crankTorqueFor(55, gear, 1), 9);
     }
   });
 

@@ -153,11 +153,10 @@ describe('effort on a slope', () => {
       if ((shifterPlaces(bike(bikeId))[1] ?? 0) <= 3) continue;
       const machine = buildMachine(bike(bikeId), rider(riderId));
       const easiest = machine.gears.reduce((a, b) => (b.developmentM < a.developmentM ? b : a));
-      const { motor } = machine.bike;
       const driveN = (torqueRpm: number): number => {
         const torqueNm = crankTorqueNm(machine, 1, torqueRpm, 0.1);
         const speedMps = (torqueRpm * easiest.developmentM) / 60;
-        const helpedN = motor === undefined ? 0 : helpN(machine, motor, easiest, torqueNm, speedMps);
+        const helpedN = helpN(machine, easiest, torqueNm, speedMps);
         return (2 * Math.PI * torqueNm * easiest.efficiency) / easiest.developmentM + helpedN;
       };
       const climbN = machine.totalMassKg * 9.80665 * (0.1 + machine.bike.rollingCoefficient);

@@ -80,7 +80,7 @@ describe.each(MOTORS)('the motor of %s (EN 15194)', (id) => {
   it('gives nothing at 25 km/h and above, however hard one pushes, and less and less from 22 on', () => {
     const at = (kmh: number): number => {
       const gear = gearOf(world.machine, rolling(kmh));
-      return helpN(world.machine, world.machine.bike.motor!, gear, 30, kmh / 3.6);
+      return helpN(world.machine, gear, 30, kmh / 3.6);
     };
     expect(at(25)).toBe(0);
     expect(at(30)).toBe(0);
@@ -127,17 +127,16 @@ describe.each(MOTORS)('the motor of %s (EN 15194)', (id) => {
 
   it('takes of a force on the wheel what it gives: the balance of power at any speed below 25 km/h', () => {
     const { machine } = world;
-    const motor = machine.bike.motor!;
     for (const kmh of [8, 14, 20, 23, 24.9, 25, 28])
       for (const slope of [0.01, 0.04, 0.08]) {
         const speedMps = kmh / 3.6;
         const gear = gearOf(machine, rolling(kmh));
         const { bike: b, totalMassKg } = machine;
         const roadN = totalForceN(roadLoad(speedMps, slope, 0, totalMassKg, b.cdaM2, b.rollingCoefficient));
-        const legsN = leftForLegsN(machine, motor, gear, roadN, speedMps);
+        const legsN = leftForLegsN(machine, gear, roadN, speedMps);
         const crankNm = legsN / wheelForceN(1, gear);
         if (crankNm < 0.7 * machine.referenceTorqueNm) continue;
-        const sumW = (legsN + helpN(machine, motor, gear, crankNm, speedMps)) * speedMps;
+        const sumW = (legsN + helpN(machine, gear, crankNm, speedMps)) * speedMps;
         expect(sumW / (roadN * speedMps)).toBeCloseTo(1, 9);
         if (kmh >= 25) expect(legsN).toBe(roadN);
       }

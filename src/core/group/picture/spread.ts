@@ -14,7 +14,7 @@ function forShares<T>(make: (share: number) => T): Shared<T> {
 }
 
 /** Five values of a spread. */
-export interface Spread extends Shared<number> {
+interface Spread extends Shared<number> {
   readonly count: number;
 }
 
@@ -30,7 +30,7 @@ export function spreadOf(values: readonly number[]): Spread | null {
 }
 
 /** A spread for every place of a row of series; all five have one entry per place. */
-export type SpreadSeries = Shared<Uint8Array>;
+type SpreadSeries = Shared<Uint8Array>;
 
 /**
  * Spreads of byte series, place by place, by counting: no sorting, so ten thousand rides are cheap. A 0 says

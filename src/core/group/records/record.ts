@@ -75,7 +75,7 @@ export interface RideRecord extends Unchanging<Omit<z.infer<typeof recordSchema>
   readonly recording: Recording | null;
 }
 
-export type RecordMarks = RideRecord['marks'];
+type RecordMarks = RideRecord['marks'];
 
 /** What the shell knows of a ride that was just finished. */
 interface RecordInput
