@@ -7,7 +7,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { Plugin } from 'vite';
 import { carriedWords, ENGLISH, languages, wordFiles } from '../assets/words/carry.ts';
-import type { Carried } from '../src/words/words.ts';
+import type { WordList } from '../src/words/words.ts';
 
 /** What the start page says. */
 const FIRST = ['common', 'start', 'ladder'];
@@ -15,8 +15,8 @@ const FIRST = ['common', 'start', 'ladder'];
 /** Texts by the name under which a page asks for them. */
 function filesOf(language: string): readonly (readonly [string, string])[] {
   const files = wordFiles().map((file) => [file, carriedWords(language, file)] as const);
-  const text = (some: readonly (readonly [string, Carried])[]) => JSON.stringify(Object.fromEntries(some));
-  const isFirst = ([file]: readonly [string, Carried]): boolean => FIRST.includes(file);
+  const text = (some: readonly (readonly [string, WordList])[]) => JSON.stringify(Object.fromEntries(some));
+  const isFirst = ([file]: readonly [string, WordList]): boolean => FIRST.includes(file);
   return [
     [`${language}/first.json`, text(files.filter(isFirst))],
     ...files

@@ -33,7 +33,8 @@ import { lookOf, markDocument, onMotionChange, paperColour, usualTheme } from '.
 import { DEFAULT_KEYS } from './core/settings/settings.ts';
 import { parseAddress } from './state/address.ts';
 import { createStore } from './state/createStore.ts';
-import { initialState, type State } from './state/store.ts';
+import { initialState } from './state/reduce.ts';
+import type { State } from './state/store.ts';
 import { unitsOf } from './words/format.ts';
 
 // Nothing is shown before there are words for it.
@@ -95,7 +96,7 @@ function followWords(state: State): void {
   void changeLanguage(state.settings.language).then(() => {
     draw(store.state(), true);
     setTimeout(() => {
-      store.send({ kind: 'levels', levels: bundledLevels(store.state().settings.units) });
+      store.send({ kind: 'found', found: { levels: bundledLevels(store.state().settings.units) } });
     }, AFTER_PICTURE_MS);
   });
 }

@@ -158,14 +158,6 @@ const cueTick: Recipe = (chance) => {
   return out;
 };
 
-/** A fingertip on a table. */
-const uiTap: Recipe = (chance) => {
-  const out = silence(0.1);
-  add(out, strike(modes([310, 0.05, 0.7], [620, 0.035, 0.35], [1240, 0.02, 0.1]), 0.002), 0.004);
-  add(out, puff(400, 1800, 0.0015, 0.016, chance), 0.004, 0.25);
-  return out;
-};
-
 /** Recipe and highest peak, the click's first. */
 const RECIPES: Readonly<Record<ShotName, readonly [Recipe, number]>> = {
   'shift-click': [shiftClick, 0.84],
@@ -177,7 +169,6 @@ const RECIPES: Readonly<Record<ShotName, readonly [Recipe, number]>> = {
   'foot-down': [footDown, 0.4],
   finish: [finish, 0.3],
   'cue-tick': [cueTick, 0.34],
-  'ui-tap': [uiTap, 0.24],
 };
 
 /** One sound from beginning to silence. */

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { FluentResource } from '@fluent/bundle';
 import type { Entry } from '../../src/words/fill.ts';
-import { type Carried, ENGLISH, UNTRANSLATED } from '../../src/words/words.ts';
+import { type WordList, ENGLISH, UNTRANSLATED } from '../../src/words/words.ts';
 
 export { ENGLISH };
 
@@ -29,7 +29,7 @@ export function textOf(language: string, file: string, folder = here): string {
 }
 
 /** Messages of a text by name. */
-const read = (text: string): Map<string, Carried[number]> =>
+const read = (text: string): Map<string, WordList[number]> =>
   new Map(
     // The parser's own types say less of what they are.
     (new FluentResource(text).body as unknown as readonly (Entry & { readonly id: string })[]).map(
@@ -41,11 +41,11 @@ const read = (text: string): Map<string, Carried[number]> =>
   );
 
 /** A message file as pages get it. */
-export function carriedWords(language: string, file: string, folder = here): Carried {
+export function carriedWords(language: string, file: string, folder = here): WordList {
   const english = read(textOf(ENGLISH, file));
   if (language === ENGLISH) return [...english.values()];
   const own = read(textOf(language, file, folder));
   const left = [...english].filter(([id]) => !own.has(id) && !id.startsWith('-'));
-  const count: Carried = left.length === 0 ? [] : [[UNTRANSLATED, String(left.length)]];
+  const count: WordList = left.length === 0 ? [] : [[UNTRANSLATED, String(left.length)]];
   return [...new Map([...english, ...own]).values(), ...count];
 }

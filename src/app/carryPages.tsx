@@ -3,17 +3,16 @@
  * collecting. They fetch their owners and follow them; a club's own store is in `storePages.tsx`.
  */
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
-import { startQueue } from '../core/group/turnQueue.ts';
 import type { ClinicPlan } from '../core/group/plan.ts';
 import { offerFile } from '../ui/file.ts';
 import { nameOf } from '../words/group.ts';
 import type { SavedRound } from '../core/group/savedRound.ts';
 import type { ClinicDesk } from '../features/clinic/services.ts';
+import { newSession } from '../features/clinic/session.ts';
 import { createFormat } from '../words/format.ts';
 import type { Page } from '../ui/parts.tsx';
 import { BackWay, Sheet } from '../ui/parts.tsx';
-import { useFollowed } from '../ui/hooks.ts';
+import { useAnswer, useFollowed } from '../ui/hooks.ts';
 import { useFetched, Waiting } from './fetched.tsx';
 import type { Services } from './services.ts';
 import { Outgoing } from './storePages.tsx';
@@ -86,14 +85,8 @@ function Joining({ state, send, services }: SiteProps): JSX.Element {
 
 /** The session keeps the plan's own id and seed, or its rides would be those of another session. */
 async function join(desk: ClinicDesk, plan: ClinicPlan): Promise<void> {
-  const round: SavedRound = {
-    plan,
-    deviceId: desk.newId(),
-    round: startQueue(plan),
-    startedAtMs: desk.now(),
-    feels: {},
-  };
-  await desk.onSaveRound(round);
+  const { id, seed } = plan;
+  await desk.onSaveRound(newSession(plan, [], { id, seed, deviceId: desk.newId(), atMs: desk.now() }));
 }
 
 function toSession(send: Send, planId: string): void {
@@ -122,24 +115,11 @@ function Arrived({ state, send, services }: SiteProps): JSX.Element {
 
 /** The session the rides in a link belong to; undefined while it is being read, null where it does not say. */
 function usePlanOf(arrived: string): string | null | undefined {
-  const [planId, setPlanId] = useState<string | null | undefined>(undefined);
-  useEffect(() => {
-    let wanted = true;
-    const tell = (id: string | null): void => {
-      if (wanted) setPlanId(id);
-    };
-    readText(NOTHING_READ, arrived).then(
-      ({ arrivals }) =>
-        tell(
-          arrivals.flatMap((one) => (one.kind === 'rides' ? one.read.set.records : []))[0]?.planId ?? null,
-        ),
-      () => tell(null),
-    );
-    return () => {
-      wanted = false;
-    };
-  }, [arrived]);
-  return planId;
+  const read = useAnswer(() => readText(NOTHING_READ, arrived), [arrived]);
+  if (read === 'waiting') return undefined;
+  if (read === 'failed') return null;
+  const [record] = read.arrivals.flatMap((one) => (one.kind === 'rides' ? one.read.set.records : []));
+  return record?.planId ?? null;
 }
 
 /** One of the three pages of a session that carry something. */

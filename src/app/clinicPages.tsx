@@ -12,6 +12,7 @@ import { sessionOfPlace } from '../state/groupTurn.ts';
 import type { Send, State } from '../state/store.ts';
 import { words } from '../words/words.ts';
 import { CarryPage } from './carryPages.tsx';
+import { useFetched } from './fetched.tsx';
 import { ClubStorePage, Outgoing } from './storePages.tsx';
 import { ClinicPage } from '../features/clinic/page.tsx';
 import { CARRY_TABS, type CarryTab } from '../features/clinic/stage.tsx';
@@ -32,8 +33,8 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
   const { desk, told, open } = useDesk(services);
   if (state.rest === 'store' || state.rest.startsWith('store/'))
     return <ClubStorePage services={services} place={state.rest} />;
-  const carried = desk === null ? null : carriedOf(desk, state.rest);
-  if (carried !== null) return <CarryPage key={state.rest} {...{ state, send, services }} {...carried} />;
+  const carrying = desk === null ? null : carryingAt(desk, state.rest);
+  if (carrying !== null) return <CarryPage key={state.rest} {...{ state, send, services }} {...carrying} />;
   if (desk !== null) return <Open {...{ state, send, services, desk }} />;
   return (
     <Sheet title={say('title')}>
@@ -52,7 +53,7 @@ function Site({ state, send, services }: SiteProps): JSX.Element {
 }
 
 /** A place of a session that carries something, or null. */
-function carriedOf(
+function carryingAt(
   desk: ClinicDesk,
   place: string,
 ): { readonly session: SavedRound; readonly tab: CarryTab } | null {
@@ -92,36 +93,15 @@ function wishes(send: Send): Pick<ClinicProps, 'onSaveFile' | 'onPrint' | 'onDeb
   };
 }
 
-interface Fetched {
+/** The owner, once it is there and until another tab takes over; `told` is what is said while there is none. */
+function useDesk(services: Services): {
   readonly desk: ClinicDesk | null;
-  /** What is said while there is none. */
   readonly told: 'opening' | 'elsewhere' | 'openFailed';
   readonly open: () => void;
-}
-
-/** The owner, once it is there and until another tab takes over. */
-function useDesk(services: Services): Fetched {
-  const [desk, setDesk] = useState<ClinicDesk | null>(null);
-  const [told, setTold] = useState<Fetched['told']>('opening');
-  const [times, setTimes] = useState(0);
-  useEffect(() => {
-    let wanted = true;
-    setTold('opening');
-    services.clinic().then(
-      (opened) => {
-        if (!wanted) return;
-        setDesk(opened);
-        void opened.gone.then(() => {
-          if (!wanted) return;
-          setDesk(null);
-          setTold('elsewhere');
-        });
-      },
-      () => wanted && setTold('openFailed'),
-    );
-    return () => {
-      wanted = false;
-    };
-  }, [services, times]);
-  return { desk, told, open: () => setTimes(times + 1) };
+} {
+  const { one, failed, again } = useFetched(() => services.clinic());
+  const [gone, setGone] = useState<ClinicDesk | null>(null);
+  useEffect(() => void one?.gone.then(() => setGone(one)), [one]);
+  if (one !== null && one === gone) return { desk: null, told: 'elsewhere', open: again };
+  return { desk: one, told: failed ? 'openFailed' : 'opening', open: again };
 }

@@ -1,4 +1,4 @@
-/** Owners that a page has to wait for: fetched when it is drawn, asked for again when a person says so. */
+/** What a page has to wait for, code or an owner: fetched when it is drawn, asked for again when a person says so. */
 import type { JSX } from 'preact';
 import { useState } from 'preact/hooks';
 import { Button } from '../ui/controls.tsx';
@@ -9,7 +9,6 @@ import { words } from '../words/words.ts';
 
 const clinic = words('clinic');
 
-/** An owner that is fetched. */
 interface Fetched<T> {
   /** Null while it is not there. */
   readonly one: T | null;
@@ -17,35 +16,48 @@ interface Fetched<T> {
   readonly again: () => void;
 }
 
-/** An owner, once it is there; asked for once, and again when a person says so. */
-export function useFetched<T>(fetchIt: () => Promise<T>): Fetched<T> {
+/** What is here already is not asked for. */
+const never = (): Promise<never> => new Promise(() => undefined);
+
+/** Asked for once, and again when a person says so; not at all where it is `known`. */
+export function useFetched<T>(fetchIt: () => Promise<T>, known: T | null = null): Fetched<T> {
   const [times, setTimes] = useState(0);
-  const one = useAnswer(fetchIt, [times]);
+  const answer = useAnswer(known === null ? fetchIt : never, [times]);
   return {
-    one: one === 'waiting' || one === 'failed' ? null : one,
-    failed: one === 'failed',
+    one: known ?? (answer === 'waiting' || answer === 'failed' ? null : answer),
+    failed: answer === 'failed',
     again: () => setTimes(times + 1),
   };
 }
 
-/** Stands where a page will be. */
-export function Waiting(props: {
-  readonly title: string;
+interface Shown {
   readonly fetched: Pick<Fetched<unknown>, 'failed' | 'again'>;
-}): JSX.Element {
-  const { failed, again } = props.fetched;
-  return (
-    <Sheet title={props.title}>
-      <section class="paper">
-        <output>{failed ? clinic('openFailed') : clinic('opening')}</output>
-        {failed && (
-          <div class="buttons">
-            <Button strong data-fetch-again onClick={again}>
-              {common('coming-tryAgain')}
-            </Button>
-          </div>
-        )}
-      </section>
-    </Sheet>
-  );
 }
+
+const Again = ({ fetched: { again } }: Shown): JSX.Element => (
+  <Button strong data-fetch-again onClick={again}>
+    {common('coming-tryAgain')}
+  </Button>
+);
+
+/** What is said while code is on its way, and the button where it did not come. */
+export const Coming = ({ fetched }: Shown): JSX.Element => (
+  <>
+    <output>{fetched.failed ? common('coming-failed') : common('coming-loading')}</output>
+    {fetched.failed && <Again fetched={fetched} />}
+  </>
+);
+
+/** Stands where the page of an owner will be. */
+export const Waiting = ({ title, fetched }: Shown & { readonly title: string }): JSX.Element => (
+  <Sheet title={title}>
+    <section class="paper">
+      <output>{fetched.failed ? clinic('openFailed') : clinic('opening')}</output>
+      {fetched.failed && (
+        <div class="buttons">
+          <Again fetched={fetched} />
+        </div>
+      )}
+    </section>
+  </Sheet>
+);

@@ -7,8 +7,7 @@ import { offerFile } from '../ui/file.ts';
 import type { Services } from './services.ts';
 import type { RideLook } from './ride/views.ts';
 import type { State } from '../state/store.ts';
-import type { Trouble } from './device/trouble.ts';
-import { reportOf } from './device/troubleReport.ts';
+import { reportOf, type Trouble } from './device/trouble.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import { workplace } from './device/workplace.ts';
 import { Cancelled } from '../worker/rpc.ts';
@@ -16,14 +15,12 @@ import { words } from '../words/words.ts';
 
 const kept = words('kept');
 
-/** Those who do the work. */
 interface Joined {
   readonly keeping: Keeping;
   readonly judging: Judging;
   readonly clinic: Clinic;
   readonly newer: Newer;
   readonly unfinished: UnfinishedRides;
-  /** Everything that went wrong so far. */
   readonly troubles: () => readonly Trouble[];
   readonly state: () => State;
   readonly look: () => RideLook;
@@ -31,7 +28,6 @@ interface Joined {
 
 const keptDesk = () => import('./keptDesk.ts');
 
-/** Joins the services to them. */
 export function joinServices(joined: Joined): Services {
   const { keeping, judging, clinic, newer, unfinished, look } = joined;
   const { planner } = judging;

@@ -17,7 +17,6 @@ import { words } from '../words/words.ts';
 
 const say = words('kept');
 
-/** Those who have to know what came. */
 interface Taker {
   readonly keeping: Keeping;
   readonly clinic: Clinic;
@@ -66,7 +65,6 @@ export async function takeBack(
   };
 }
 
-/** Offers everything that is kept as one file. */
 export async function saveEverything(keeping: Keeping): Promise<ToldOutcome> {
   const file = await (await keeping.storage).exportAll();
   offerFile(new Blob([JSON.stringify(file)], { type: 'application/json' }), `${say('fileEverything')}.json`);
@@ -74,7 +72,6 @@ export async function saveEverything(keeping: Keeping): Promise<ToldOutcome> {
   return { ok: complete, sentence: complete ? say('savedAll', { rides: rides.length }) : say('savedPart') };
 }
 
-/** Deletes everything of the game on this device. */
 export async function deleteEverything({
   keeping,
   clinic,

@@ -3,54 +3,42 @@
  * where it cannot be fetched, a dialog stands there that says so.
  */
 import type { JSX } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
-import { Button } from '../ui/controls.tsx';
+import { useEffect } from 'preact/hooks';
 import { Dialog } from '../ui/parts.tsx';
 import type { Send, State } from '../state/store.ts';
 import { bringAll, bringWords, languageShown } from './device/language.ts';
+import { Coming, useFetched } from './fetched.tsx';
 import { common } from '../words/common.ts';
 
 const load = async () => (await import('../features/settings/dialog.tsx')).SettingsDialog;
-let fetched: Awaited<ReturnType<typeof load>> | null = null;
+let here: Awaited<ReturnType<typeof load>> | null = null;
 
-async function get(): Promise<void> {
+async function get(): ReturnType<typeof load> {
   const dialog = await load();
   await bringWords();
-  fetched = dialog;
+  here = dialog;
+  return dialog;
 }
 
 /** Fetches it now, because it may be wanted soon; one that did not come is asked for again when it is opened. */
-export const preloadSettings = (): Promise<void> => get().catch(() => undefined);
+export const preloadSettings = (): Promise<unknown> => get().catch(() => undefined);
 
 export function LazySettings({ state, send }: { readonly state: State; readonly send: Send }): JSX.Element {
-  const [failed, setFailed] = useState(fetched === null ? false : null);
-  const fetchIt = (): void => {
-    setFailed(false);
-    get().then(
-      () => setFailed(null),
-      () => setFailed(true),
-    );
-  };
+  const fetched = useFetched(get, here);
+  const SettingsDialog = fetched.one;
   useEffect(() => {
-    if (fetched === null) fetchIt();
     // Where they do not come, the choice asks again and says so.
-    else bringAll().catch(() => undefined);
-  }, [fetched]);
+    if (SettingsDialog !== null) bringAll().catch(() => undefined);
+  }, [SettingsDialog]);
   const onClose = (): void => send({ kind: 'close-dialog' });
-  if (fetched === null)
+  if (SettingsDialog === null)
     return (
       <Dialog title={common('nav-settings')} onClose={onClose}>
-        <output>{failed === true ? common('coming-failed') : common('coming-loading')}</output>
-        {failed === true && (
-          <Button strong onClick={fetchIt}>
-            {common('coming-tryAgain')}
-          </Button>
-        )}
+        <Coming fetched={fetched} />
       </Dialog>
     );
-  const Fetched = fetched;
   return (
-    <Fetched
+    <SettingsDialog
       settings={state.settings}
       language={languageShown()}
       keyAsked={state.keyAsked}

@@ -4,37 +4,53 @@
  */
 import type { RecordedSample } from '../core/gpx/recorded.ts';
 import { readUnfinished } from '../core/level/parse.ts';
-import type { Level } from '../core/level/schema.ts';
 import type { RideJob } from '../core/ride/job.ts';
 import type { Keeping } from './device/persistence.ts';
-import type { BenchServices, KeepAnswer, ReferenceJob, DraftStore } from '../features/bench/services.ts';
-import type { SaveAnswer } from '../storage/index.ts';
+import type { BenchServices, KeepAnswer, ReferenceJob } from '../features/bench/services.ts';
+import type { SaveAnswer, Storage } from '../storage/index.ts';
+import { recordOf } from '../storage/ladder.ts';
 import type { Planner } from '../worker/client.ts';
 import { workplace } from './device/workplace.ts';
 import { createGpxImporter } from '../worker/gpxClient.ts';
 import { Cancelled } from '../worker/rpc.ts';
 
-/** Kind and version of kept records of what was ridden. */
-const RECORDED = 'recorded-ride';
-const RECORDED_SCHEMA = 1;
-/** The same for the one level that lies on the bench unfinished. */
-const UNFINISHED = 'unfinished-level';
+/** What was ridden on an own level, under its id. */
+const RECORDED = { kind: 'recorded-ride', schema: 1, read: readSamples };
+/** The one level that lies on the bench unfinished. */
+const UNFINISHED = { kind: 'unfinished-level', schema: 1, read: readUnfinished };
 const UNFINISHED_ID = 'bench';
-const UNFINISHED_SCHEMA = 1;
 
-/** Opens the desk. */
 export function openLevelBench(keeping: Keeping, planner: Planner): BenchServices {
   const importer = createGpxImporter(workplace);
-  const records = recordedStore(keeping);
-  const levels = {
-    keep: (level: Level) => changed(keeping, async () => (await keeping.storage).saveLevel(level)),
-    remove: (id: string) => changed(keeping, async () => (await keeping.storage).deleteLevel(id)),
-    restore: (id: string) => changed(keeping, async () => (await keeping.storage).restoreLevel(id)),
+  const storage = (): Promise<Storage> => keeping.storage;
+  const recordedOf = async (levelId: string): Promise<readonly RecordedSample[] | null> => {
+    const all = await (await storage()).listRecords(RECORDED);
+    return all.find(({ id }) => id === levelId)?.data ?? null;
   };
   return {
-    ...levels,
-    ...records,
-    ...draftStore(keeping, records.recordedOf),
+    keep: (level) => changed(keeping, async () => (await storage()).saveLevel(level)),
+    remove: (id) => changed(keeping, async () => (await storage()).deleteLevel(id)),
+    restore: (id) => changed(keeping, async () => (await storage()).restoreLevel(id)),
+    keepRecorded: async ({ levelId, samples }) =>
+      answerOf(await (await storage()).putRecord(recordOf(RECORDED, levelId, samples))),
+    recordedOf,
+    forgetRecorded: async (levelId) =>
+      (await (await storage()).deleteRecords(RECORDED.kind, [levelId])) === null,
+    async keepUnfinished(level) {
+      // What could not be read again is no help.
+      if (readUnfinished(level) === null) return false;
+      return (await (await storage()).putRecord(recordOf(UNFINISHED, UNFINISHED_ID, level))).saved;
+    },
+    async dropUnfinished() {
+      await (await storage()).deleteRecords(UNFINISHED.kind, [UNFINISHED_ID]);
+    },
+    async unfinished() {
+      const kept = await storage();
+      const level = (await kept.listRecords(UNFINISHED))[0]?.data;
+      if (level === undefined) return null;
+      const own = (await kept.listLevels()).find(({ id }) => id === level.id);
+      return { level, kept: own?.level ?? null, recorded: await recordedOf(level.id) };
+    },
     async plan(job, onShare, signal) {
       try {
         const { trace, report } = await planner.prepare(rideJob(job), onShare, signal);
@@ -49,55 +65,6 @@ export function openLevelBench(keeping: Keeping, planner: Planner): BenchService
     answerRoad: (answers) => importer.answer(answers),
     cutRoad: (wishes) => importer.cut(wishes),
     recordedOn: (stretch) => importer.recorded(stretch),
-  };
-}
-
-function recordedStore(
-  keeping: Keeping,
-): Pick<BenchServices, 'keepRecorded' | 'recordedOf' | 'forgetRecorded'> {
-  return {
-    async keepRecorded({ levelId, samples }) {
-      const storage = await keeping.storage;
-      const record = { kind: RECORDED, id: levelId, schema: RECORDED_SCHEMA, data: samples };
-      return answerOf(await storage.putRecord(record));
-    },
-    async recordedOf(levelId) {
-      const storage = await keeping.storage;
-      const all = await storage.listRecords(RECORDED, {
-        schema: RECORDED_SCHEMA,
-        steps: [],
-        read: readSamples,
-      });
-      return all.find((one) => one.id === levelId)?.data ?? null;
-    },
-    async forgetRecorded(levelId) {
-      return (await (await keeping.storage).deleteRecords(RECORDED, [levelId])) === null;
-    },
-  };
-}
-
-function draftStore(
-  keeping: Keeping,
-  recordedOf: (levelId: string) => Promise<readonly RecordedSample[] | null>,
-): DraftStore {
-  return {
-    async keepUnfinished(level) {
-      // What could not be read again is no help.
-      if (readUnfinished(level) === null) return false;
-      const record = { kind: UNFINISHED, id: UNFINISHED_ID, schema: UNFINISHED_SCHEMA, data: level };
-      return (await (await keeping.storage).putRecord(record)).saved;
-    },
-    async dropUnfinished() {
-      await (await keeping.storage).deleteRecords(UNFINISHED);
-    },
-    async unfinished() {
-      const storage = await keeping.storage;
-      const shape = { schema: UNFINISHED_SCHEMA, steps: [], read: readUnfinished };
-      const level = (await storage.listRecords(UNFINISHED, shape))[0]?.data;
-      if (level === undefined) return null;
-      const own = (await storage.listLevels()).find(({ id }) => id === level.id);
-      return { level, kept: own?.level ?? null, recorded: await recordedOf(level.id) };
-    },
   };
 }
 
@@ -118,7 +85,6 @@ function answerOf(answer: SaveAnswer | null): KeepAnswer {
   return answer.saved ? { saved: true } : { saved: false, code: answer.code };
 }
 
-/** Samples as they were kept, or null where they are something else. */
 function readSamples(value: unknown): readonly RecordedSample[] | null {
   if (!Array.isArray(value)) return null;
   const numbers = (one: Record<string, unknown>): boolean =>

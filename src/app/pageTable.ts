@@ -30,7 +30,7 @@ const LAZY = Object.fromEntries(
 ) as Readonly<Record<LazyView, LazyPage>>;
 
 /** Fetches a page now, because it will be wanted soon; settles when it is here or cannot be had. */
-export const preload = (view: LazyView): Promise<void> => LAZY[view].preload();
+export const preload = (view: LazyView): Promise<unknown> => LAZY[view].preload();
 
 /** What to draw where; a page that is fetched says so until it is here. */
 export function pageOf(view: View): Page<Services> {

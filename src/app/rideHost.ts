@@ -1,5 +1,5 @@
 /**
- * Keeps the ride on the screen the ride of the state: begins and ends sessions with their journals, hands finished
+ * Keeps the ride on the screen the ride of the state: begins and ends it with its journal, hands finished
  * rides on to be marked and kept, and holds a ride still when something broke. What rides is fetched when the first
  * ride begins, so that the start page lives before it has arrived.
  */
@@ -10,7 +10,8 @@ import { outfitBeside } from '../core/settings/outfit.ts';
 import type { Store } from '../state/createStore.ts';
 import { settingsOfRide, TRIAL } from '../state/rideLevel.ts';
 import type { RidePlaces } from '../state/ridePlaces.ts';
-import { asksFirstSteps, type RideFailure, type RideShown, type State } from '../state/store.ts';
+import { asksFirstSteps } from '../state/rideState.ts';
+import type { RideFailure, RideShown, State } from '../state/store.ts';
 import type { TroubleShown, UnfinishedRide } from '../state/unfinished.ts';
 import { ridePlacesIn } from '../ui/rideSpot.tsx';
 import type { Judging } from './device/scoring.ts';
@@ -19,15 +20,14 @@ import type { Clinic } from './group/clinic.ts';
 import { preloadSettings } from './lazySettings.tsx';
 import { preload } from './pageTable.ts';
 import { bringWords } from './device/language.ts';
-import type { Journal, openJournal as OpenJournal } from './ride/journal.ts';
-import type { RideSession, SessionOptions } from './ride/session.ts';
+import type { Journal } from './ride/journal.ts';
+import type { ScreenRide, ScreenRideOptions } from './ride/screenRide.ts';
 import type { UnfinishedRides } from './ride/unfinishedRides.ts';
 import type { RideLook } from './ride/views.ts';
 
 /** A ride that stops again within so many ticks (ten seconds) was not helped by building it anew. */
 const TRIED_AGAIN_TICKS = 1200;
 
-/** What the host is joined to. */
 interface RideHostOptions {
   readonly store: Store;
   readonly root: HTMLElement;
@@ -41,8 +41,8 @@ interface RideHostOptions {
 /** The ride on the screen; nobody rides at first. */
 export class RideHost {
   private readonly options: RideHostOptions;
-  private session: RideSession | null = null;
-  private sessionKey = '';
+  private screenRide: ScreenRide | null = null;
+  private rideKey = '';
   /** The journal of the ride on the screen, until the ride is over. */
   private journal: Journal | null = null;
   /** Ride and trouble as they were shown last. */
@@ -58,14 +58,14 @@ export class RideHost {
   follow(state: State): void {
     const { view, rest, ride } = state;
     const key = view === 'ride' && ride !== null ? `${rest} ${ride.attempt}` : '';
-    if (key === this.sessionKey) {
-      this.session?.settingsChanged();
-      if (ride?.phase === 'riding' && this.session?.isPaused() === true) this.session.resume();
+    if (key === this.rideKey) {
+      this.screenRide?.settingsChanged();
+      if (ride?.phase === 'riding' && this.screenRide?.isPaused() === true) this.screenRide.resume();
     } else {
-      this.stopSession(ride);
+      this.stopRide(ride);
       const places = key === '' ? null : ridePlacesIn(this.options.root);
       if (ride !== null && places !== null) {
-        this.sessionKey = key;
+        this.rideKey = key;
         void this.fetchAndBegin(state, ride, places);
         // What is wanted when the ride ends, or is paused.
         void preload('debrief');
@@ -79,11 +79,14 @@ export class RideHost {
   onTrouble(): void {
     const { store } = this.options;
     const { ride, rest, trouble: told } = store.state();
-    const halted = this.session?.halt() ?? null;
+    const halted = this.screenRide?.halt() ?? null;
     if (halted === null || ride === null) {
       const isKnown = told !== null || (ride !== null && ride.failed !== null);
       if (!isKnown)
-        store.send({ kind: 'trouble', trouble: { place: 'page', ride: null, kept: null, again: false } });
+        store.send({
+          kind: 'found',
+          found: { trouble: { place: 'page', ride: null, kept: null, again: false } },
+        });
       return;
     }
     const { recording } = halted;
@@ -94,18 +97,19 @@ export class RideHost {
       before !== null && before.id === id && recording.ticks - before.recording.ticks < TRIED_AGAIN_TICKS;
     this.broke = stopped;
     const shownNow: TroubleShown = { place: 'ride', ride: stopped, kept: null, again };
-    store.send({ kind: 'trouble', trouble: shownNow });
+    store.send({ kind: 'found', found: { trouble: shownNow } });
     if (this.journal === null) return;
     void halted.kept.then((kept) => {
-      if (store.state().trouble === shownNow) store.send({ kind: 'trouble', trouble: { ...shownNow, kept } });
+      if (store.state().trouble === shownNow)
+        store.send({ kind: 'found', found: { trouble: { ...shownNow, kept } } });
     });
   }
 
   /** Ends the ride on the screen. Who leaves it out of a pause wants it no more; any other end may be a mishap. */
-  private stopSession(next: RideShown | null): void {
-    this.session?.destroy();
-    this.session = null;
-    this.sessionKey = '';
+  private stopRide(next: RideShown | null): void {
+    this.screenRide?.destroy();
+    this.screenRide = null;
+    this.rideKey = '';
     const { journal, shown } = this;
     const goesOn = next?.goesOn?.id === journal?.id;
     if (journal === null || goesOn) return journal?.goOn();
@@ -117,19 +121,19 @@ export class RideHost {
 
   /** Fetches what rides, and begins if the same ride is still wanted. */
   private async fetchAndBegin(state: State, ride: RideShown, places: RidePlaces): Promise<void> {
-    const key = this.sessionKey;
+    const key = this.rideKey;
     let why: RideFailure = 'not-fetched';
     try {
-      const [{ startRideSession }, { openJournal }] = await Promise.all([
-        import('./ride/session.ts'),
+      const [{ startScreenRide }, { Journal }] = await Promise.all([
+        import('./ride/screenRide.ts'),
         import('./ride/journal.ts'),
       ]);
       await bringWords();
-      if (this.sessionKey !== key) return;
+      if (this.rideKey !== key) return;
       why = 'broken';
-      this.session = startRideSession(this.wishesFor(state, ride, places, openJournal));
+      this.screenRide = startScreenRide(this.wishesFor(state, ride, places, Journal));
     } catch (error) {
-      if (this.sessionKey === key) this.failRide(why, error);
+      if (this.rideKey === key) this.failRide(why, error);
     }
   }
 
@@ -137,8 +141,8 @@ export class RideHost {
     state: State,
     ride: RideShown,
     places: RidePlaces,
-    openJournal: typeof OpenJournal,
-  ): SessionOptions {
+    journalOf: typeof Journal,
+  ): ScreenRideOptions {
     const { rest, last } = state;
     const { store, judging, unfinished, trouble, look } = this.options;
     const { level, watchFromM, group, goesOn } = ride;
@@ -166,7 +170,7 @@ export class RideHost {
       this.journal ??= unfinished.begin(
         { level, rest, turn: group, bike, rider, autoEase },
         goesOn,
-        openJournal,
+        journalOf,
       );
     return {
       places,
@@ -179,12 +183,12 @@ export class RideHost {
       known: knownRides(state, ride),
       firstSteps: asksFirstSteps(ride, state)
         ? {
-            show: (shown) => store.send({ kind: 'first-steps', shown }),
+            show: (shown) => store.send({ kind: 'ride', shows: { firstSteps: shown } }),
             onDone: () => store.send({ kind: 'set', settings: { leversKnown: true } }),
           }
         : null,
       look: lookNow,
-      onPhase: (phase, countdownS) => store.send({ kind: 'ride-phase', phase, countdownS }),
+      onPhase: (phase, countdownS) => store.send({ kind: 'ride', shows: { phase, countdownS } }),
       onFailed: (why, error) => this.failRide(why, error),
       onBroken: (error) => trouble.report('frame', error),
       onFinished: (result) => this.finishRide(result, ride),
@@ -193,7 +197,7 @@ export class RideHost {
 
   private failRide(why: RideFailure, error: unknown): void {
     this.options.trouble.note('ride', error);
-    this.options.store.send({ kind: 'ride-failed', why });
+    this.options.store.send({ kind: 'ride', shows: { failed: why } });
   }
 
   private finishRide(result: RideResult, { group, watchFromM }: RideShown): void {
@@ -213,13 +217,12 @@ export class RideHost {
 function knownRides(
   { last, results, unmarked }: State,
   { level, watchFromM, group }: RideShown,
-): SessionOptions['known'] {
+): ScreenRideOptions['known'] {
   if (level.teaches === 'check' || group !== null) return null;
   const before = [...results, ...unmarked].some(({ levelId }) => levelId === level.id);
   return { last: last?.rest === TRIAL ? null : last, before: before || watchFromM !== null };
 }
 
-/** A ride as it was when it was stopped. */
 function brokenOff(id: string, rest: string, ride: RideShown, recording: Recording): UnfinishedRide {
   const { level, group } = ride;
   const physicsVersion = PHYSICS_VERSION;

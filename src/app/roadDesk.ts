@@ -8,21 +8,20 @@ import type { BroughtRide, RideFile, RoadDesk, RoadTold } from '../features/road
 import { createGpxImporter } from '../worker/gpxClient.ts';
 import type { Keeping } from './device/persistence.ts';
 import { workplace } from './device/workplace.ts';
+import { inTurn } from '../storage/inTurn.ts';
+import { type RecordKind, recordOf } from '../storage/ladder.ts';
 
-/** Kind of the kept records. */
-const ROAD_RIDE = 'road-ride';
+const ROAD_RIDES: RecordKind<KeptRoadRide> = {
+  kind: 'road-ride',
+  schema: KEPT_RIDE_SCHEMA,
+  read: readKeptRide,
+};
 
-/** Opens the desk. */
 export function openRoadDesk(keeping: Keeping): RoadDesk {
   const importer = createGpxImporter(workplace);
   importer.prepare();
-  let line: Promise<unknown> = Promise.resolve();
   /** One file after the other: the reader holds one at a time. */
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const next = line.then(work);
-    line = next.catch(() => undefined);
-    return next;
-  };
+  const oneByOne = inTurn();
   const look = async (ride: RideFile, who: RoadRider, told: Partial<RoadTold>): Promise<BroughtRide> => {
     const { file, heights } = ride;
     const read = await importer.read(file, told.onShare ?? (() => undefined)).outcome;
@@ -47,9 +46,9 @@ export function openRoadDesk(keeping: Keeping): RoadDesk {
     return { kind: 'ride', figures };
   };
   return {
-    read: (ride, who, told) => inTurn(() => read(ride, who, told)),
+    read: (ride, who, told) => oneByOne(() => read(ride, who, told)),
     again: (ride, who, pitch, words) =>
-      inTurn(async () => {
+      oneByOne(async () => {
         await look(ride, who, {});
         return importer.again(pitch, words);
       }),
@@ -65,16 +64,14 @@ export function openRoadDesk(keeping: Keeping): RoadDesk {
 function keptRides(keeping: Keeping): Pick<RoadDesk, 'rides' | 'keep' | 'forget'> {
   return {
     async rides() {
-      const shape = { schema: KEPT_RIDE_SCHEMA, steps: [], read: readKeptRide };
-      const all = await (await keeping.storage).listRecords<KeptRoadRide>(ROAD_RIDE, shape);
-      return all.map(({ data }) => data);
+      return (await (await keeping.storage).listRecords(ROAD_RIDES)).map(({ data }) => data);
     },
     async keep(ride) {
-      const record = { kind: ROAD_RIDE, id: ride.id, schema: KEPT_RIDE_SCHEMA, data: ride };
+      const record = recordOf(ROAD_RIDES, ride.id, ride);
       return (await (await keeping.storage).putRecord(record)).saved;
     },
     async forget(id) {
-      await (await keeping.storage).deleteRecords(ROAD_RIDE, [id]);
+      await (await keeping.storage).deleteRecords(ROAD_RIDES.kind, [id]);
     },
   };
 }

@@ -1,16 +1,11 @@
 /** The address bar and the title follow the state, and the state follows the address bar. */
 import { type Address, hashOf, parseAddress } from '../state/address.ts';
-import { addressOf, type State } from '../state/store.ts';
+import { addressOf } from '../state/rideState.ts';
+import type { State } from '../state/store.ts';
 import { common } from '../words/common.ts';
 
-/** Shows where a state belongs. */
-interface Router {
-  /** Writes the address; a new page begins at its top, with its heading, or its ride, in focus and the heading in the title. */
-  follow(state: State): void;
-}
-
 /** Joins the pages under `root`, first shown as `first`, to the address bar; `go` hears where somebody went. */
-export function joinRouter(root: HTMLElement, first: State, go: (address: Address) => void): Router {
+export function joinRouter(root: HTMLElement, first: State, go: (address: Address) => void) {
   let shownView = first.view;
   /** The address the state has been told of. */
   let seenHash = location.hash;
@@ -44,7 +39,8 @@ export function joinRouter(root: HTMLElement, first: State, go: (address: Addres
     (root.querySelector<HTMLElement>('[data-takes-focus]') ?? heading)?.focus({ preventScroll: true });
   };
   return {
-    follow(state) {
+    /** Writes the address; a new page begins at its top, with its heading, or its ride, in focus and the heading in the title. */
+    follow(state: State): void {
       writeAddress(state);
       arrive(state);
     },

@@ -15,7 +15,6 @@ import type { TeachServices } from '../features/teach/services.ts';
 import type { TwoServices } from '../features/two/services.ts';
 import type { KeptServices } from '../ui/kept.tsx';
 
-/** What all pages together ask of the app. */
 export interface Services
   extends StartServices,
     BikeServices,

@@ -66,7 +66,6 @@ function level(name: LoopName, share: number, rate: number): LoopLevel {
   return { gain: clamp(share) * LOUDEST_GAIN[name], rate: clamp(rate, 0.5, 3) };
 }
 
-/** Nothing heard at all. */
 export const SILENT_MIX: Mix = Object.fromEntries(LOOP_NAMES.map((name) => [name, SILENT_LEVEL])) as Mix;
 
 /** How fast the wheel runs ahead of what the cranks drive (m/s along the road); 0 while they drive it. */
@@ -157,7 +156,6 @@ function drivetrain(frame: RideFrame): Pick<Mix, 'drivetrain-hum' | 'shift-grind
   };
 }
 
-/** What a frame asks for. */
 export function mixOf(frame: RideFrame): Mix {
   const brakes = frame.braking && frame.speedMps > 0.3;
   return {

@@ -28,22 +28,16 @@ export function noteHz(push: number, developmentM: number): number {
   return ROOT_HZ * 2 ** (semitones / 12);
 }
 
-/** Follows a ride. */
-export interface Music {
-  /** Plays what the pedals have done since the last frame, as loud as its channel (0 to 1). */
-  frame(frame: RideFrame, volume: number): void;
-  stop(): void;
-}
-
 /** Makes it in the context of the other sounds; silent where the browser has none. */
-export function createMusic(context = Howler.ctx as AudioContext | null): Music {
+export function createMusic(context = Howler.ctx as AudioContext | null) {
   if (context === null || context === undefined) return { frame: () => undefined, stop: () => undefined };
   const out = context.createGain();
   out.gain.value = LOUDNESS;
   out.connect(context.destination);
   let pushes = Number.NaN;
   return {
-    frame({ crankTurns, developmentM, phase, pressure }, volume) {
+    /** Plays what the pedals have done since the last frame, as loud as its channel (0 to 1). */
+    frame({ crankTurns, developmentM, phase, pressure }: RideFrame, volume: number): void {
       const now = Math.floor(crankTurns * 2);
       const fresh = now - pushes;
       pushes = now;
@@ -53,7 +47,7 @@ export function createMusic(context = Howler.ctx as AudioContext | null): Music 
       // The first push of a bar has its root below it.
       if (now % 8 === 0) pluck(context, out, noteHz(0, developmentM) / 2, volume * 0.8);
     },
-    stop() {
+    stop(): void {
       out.disconnect();
     },
   };

@@ -7,44 +7,10 @@ import type { RideEvent, RideFrame } from '../core/ride/types.ts';
 import { limitMaster } from './limiter.ts';
 import { approachMix, type Mix, mixOf, SILENT_MIX } from './mix.ts';
 import { shotsOf } from './shots.ts';
-import {
-  type Channel,
-  LOOP_NAMES,
-  LOOPS,
-  SHOT_NAMES,
-  SHOTS,
-  type ShotName,
-  type SoundName,
-  type Volumes,
-} from './sounds.ts';
+import { type Channel, LOOP_NAMES, LOOPS, SHOT_NAMES, SHOTS, type ShotName, type Volumes } from './sounds.ts';
+import { soundUrl } from './urls.ts';
 import { isAwake, type LoopVoice, openLoop, openShot, type ShotVoice } from './voice.ts';
 import { wakeOnGesture } from './wake.ts';
-
-export interface RideAudioOptions {
-  readonly volumes: Volumes;
-  readonly muted: boolean;
-  /** Addresses of a sound's files, best first. */
-  readonly soundUrl: (name: SoundName) => readonly string[];
-}
-
-export interface RideAudio {
-  /** Follows the ride; call it for every frame shown. Also takes up again after `pause`. */
-  frame(frame: RideFrame): void;
-  /** Plays what the events sound like. */
-  events(list: readonly RideEvent[]): void;
-  /** One beat of the click track. */
-  cueTick(): void;
-  /** An apple hops out of the basket. */
-  apple(): void;
-  /** A button was pressed. */
-  tap(): void;
-  /** Lets the loops die away within 80 ms. */
-  pause(): void;
-  setVolumes(volumes: Volumes): void;
-  setMuted(muted: boolean): void;
-  /** Ends every sound and gives back what was loaded; nothing may be called afterwards. */
-  stop(): void;
-}
 
 /** Frames missing for this long mean that nobody rides: a hidden page, a stuck one (ms). */
 const FRAMES_MISSING_MS = 500;
@@ -57,17 +23,15 @@ function mapNames<Name extends string, Value>(names: readonly Name[], value: (na
 const MIX_EVERY_S = 0.03;
 
 /** Loads the sounds and returns the ears of a ride. Silent until the page has had a gesture. */
-export function createRideAudio(options: RideAudioOptions): RideAudio {
+export function createRideAudio(initial: { readonly volumes: Volumes; readonly muted: boolean }) {
   // Left to itself the library sleeps after a silent half minute and would not hear the next shot.
   Howler.autoSuspend = false;
-  const loops: Record<string, LoopVoice> = mapNames(LOOP_NAMES, (name) =>
-    openLoop(name, options.soundUrl(name)),
-  );
-  const shots: Record<ShotName, ShotVoice> = mapNames(SHOT_NAMES, (name) => openShot(options.soundUrl(name)));
+  const loops: Record<string, LoopVoice> = mapNames(LOOP_NAMES, (name) => openLoop(name, soundUrl(name)));
+  const shots: Record<ShotName, ShotVoice> = mapNames(SHOT_NAMES, (name) => openShot(soundUrl(name)));
   limitMaster();
   const stopWaking = wakeOnGesture();
 
-  let { volumes, muted } = options;
+  let { volumes, muted } = initial;
   let mix: Mix = SILENT_MIX;
   let lastTimeS = 0;
   let framesSeen = 0;
@@ -87,7 +51,8 @@ export function createRideAudio(options: RideAudioOptions): RideAudio {
   }, FRAMES_MISSING_MS);
 
   return {
-    frame: (frame) => {
+    /** Follows the ride; call it for every frame shown. Also takes up again after `pause`. */
+    frame: (frame: RideFrame): void => {
       framesSeen += 1;
       if (Math.abs(frame.timeS - lastTimeS) < MIX_EVERY_S) return;
       // Sleeping, the mix stays at silence, so that waking up begins softly.
@@ -99,24 +64,26 @@ export function createRideAudio(options: RideAudioOptions): RideAudio {
         loops[name]?.set({ gain: gain * volumeOf(LOOPS[name].channel), rate });
       }
     },
-    events: (list) => {
+    events: (list: readonly RideEvent[]): void => {
       for (const event of list) {
         for (const shot of shotsOf(event)) play(shot.name, shot.gain, shot.rate);
       }
     },
-    cueTick: () => play('cue-tick'),
-    // A small thud, lighter than a foot's.
-    apple: () => play('foot-down', 0.5, 1.7),
-    tap: () => play('ui-tap'),
+    /** One beat of the click track. */
+    cueTick: (): void => play('cue-tick'),
+    /** An apple hops out of the basket: a small thud, lighter than a foot's. */
+    apple: (): void => play('foot-down', 0.5, 1.7),
+    /** Lets the loops die away within 80 ms. */
     pause,
-    setVolumes: (next) => {
+    setVolumes: (next: Volumes): void => {
       volumes = next;
     },
-    setMuted: (next) => {
+    setMuted: (next: boolean): void => {
       muted = next;
       if (muted) pause();
     },
-    stop: () => {
+    /** Ends every sound and gives back what was loaded; nothing may be called afterwards. */
+    stop: (): void => {
       clearInterval(watch);
       stopWaking();
       for (const voice of [...Object.values(loops), ...Object.values(shots)]) voice.unload();

@@ -56,7 +56,6 @@ const HEARD: Readonly<Record<Exclude<RideEvent['kind'], 'shift-done'>, ShotName 
   'reserve-back': null,
 };
 
-/** The sounds of an event. */
 export function shotsOf(event: RideEvent): readonly Shot[] {
   if (event.kind === 'shift-done') return shiftShots(event);
   const name = HEARD[event.kind];

@@ -9,39 +9,43 @@ export type Channel = 'machine' | 'road' | 'cues';
 /** Volumes from 0 (silent) to 1 (full). */
 export type Volumes = Readonly<Record<Channel, number>>;
 
-/** A loop; `periodMs` is a multiple of 10, so it is a whole number of samples at 44.1 and 48 kHz. */
-interface LoopSound {
+/** `seen` is what shows the same thing to the eye: nothing is told to the ear alone. */
+interface Sound {
   readonly channel: Channel;
+  readonly seen: string;
+}
+
+/** A loop; `periodMs` is a multiple of 10, so it is a whole number of samples at 44.1 and 48 kHz. */
+interface LoopSound extends Sound {
   readonly periodMs: number;
 }
 
 /** Sounds that go on; the mix decides how loud and how fast. */
 export const LOOPS = {
-  'tyre-roll': { channel: 'road', periodMs: 2600 },
-  wind: { channel: 'road', periodMs: 3600 },
-  gravel: { channel: 'road', periodMs: 2400 },
-  'drivetrain-hum': { channel: 'machine', periodMs: 2000 },
-  'freewheel-slow': { channel: 'machine', periodMs: 1500 },
-  'freewheel-medium': { channel: 'machine', periodMs: 1000 },
-  'freewheel-fast': { channel: 'machine', periodMs: 800 },
-  'shift-grind': { channel: 'machine', periodMs: 1600 },
-  'chain-rub': { channel: 'machine', periodMs: 1600 },
-  brake: { channel: 'machine', periodMs: 2000 },
+  'tyre-roll': { channel: 'road', seen: 'speed', periodMs: 2600 },
+  wind: { channel: 'road', seen: 'wind', periodMs: 3600 },
+  gravel: { channel: 'road', seen: 'surface', periodMs: 2400 },
+  'drivetrain-hum': { channel: 'machine', seen: 'cadence', periodMs: 2000 },
+  'freewheel-slow': { channel: 'machine', seen: 'coasting', periodMs: 1500 },
+  'freewheel-medium': { channel: 'machine', seen: 'coasting', periodMs: 1000 },
+  'freewheel-fast': { channel: 'machine', seen: 'coasting', periodMs: 800 },
+  'shift-grind': { channel: 'machine', seen: 'shift-hung', periodMs: 1600 },
+  'chain-rub': { channel: 'machine', seen: 'chain-rub', periodMs: 1600 },
+  brake: { channel: 'machine', seen: 'braking', periodMs: 2000 },
 } as const satisfies Record<string, LoopSound>;
 
 /** Sounds that happen once. */
 export const SHOTS = {
-  'shift-click': { channel: 'machine' },
-  'front-clunk': { channel: 'machine' },
-  'shift-crunch': { channel: 'machine' },
-  'shift-stop': { channel: 'machine' },
-  'chain-drop': { channel: 'machine' },
-  'chain-back': { channel: 'machine' },
-  'foot-down': { channel: 'road' },
-  finish: { channel: 'cues' },
-  'cue-tick': { channel: 'cues' },
-  'ui-tap': { channel: 'cues' },
-} as const satisfies Record<string, { readonly channel: Channel }>;
+  'shift-click': { channel: 'machine', seen: 'shift-clean' },
+  'front-clunk': { channel: 'machine', seen: 'shift-front' },
+  'shift-crunch': { channel: 'machine', seen: 'shift-heavy' },
+  'shift-stop': { channel: 'machine', seen: 'shift-refused' },
+  'chain-drop': { channel: 'machine', seen: 'chain-dropped' },
+  'chain-back': { channel: 'machine', seen: 'chain-restored' },
+  'foot-down': { channel: 'road', seen: 'foot-down' },
+  finish: { channel: 'cues', seen: 'finished' },
+  'cue-tick': { channel: 'cues', seen: 'cadence-beat' },
+} as const satisfies Record<string, Sound>;
 
 export type LoopName = keyof typeof LOOPS;
 export type ShotName = keyof typeof SHOTS;
@@ -70,48 +74,3 @@ export const FREEWHEEL_TICKS_PER_S = {
 /** Crank speed at which the hum and the rub were made (rpm). */
 export const HUM_CADENCE_RPM = 90;
 export const RUB_CADENCE_RPM = 75;
-
-/** Codes of what the eye is shown where the ear hears a sound; readings first, then captions. */
-export type TwinCode =
-  | 'speed'
-  | 'wind'
-  | 'surface'
-  | 'cadence'
-  | 'coasting'
-  | 'shift-hung'
-  | 'chain-rub'
-  | 'braking'
-  | 'shift-clean'
-  | 'shift-front'
-  | 'shift-heavy'
-  | 'shift-refused'
-  | 'chain-dropped'
-  | 'chain-restored'
-  | 'foot-down'
-  | 'finished'
-  | 'cadence-beat'
-  | 'button-pressed';
-
-/** The visible twin of every sound: nothing is told to the ear alone. */
-export const soundTwins: Readonly<Record<SoundName, TwinCode>> = {
-  'tyre-roll': 'speed',
-  wind: 'wind',
-  gravel: 'surface',
-  'drivetrain-hum': 'cadence',
-  'freewheel-slow': 'coasting',
-  'freewheel-medium': 'coasting',
-  'freewheel-fast': 'coasting',
-  'shift-grind': 'shift-hung',
-  'chain-rub': 'chain-rub',
-  brake: 'braking',
-  'shift-click': 'shift-clean',
-  'front-clunk': 'shift-front',
-  'shift-crunch': 'shift-heavy',
-  'shift-stop': 'shift-refused',
-  'chain-drop': 'chain-dropped',
-  'chain-back': 'chain-restored',
-  'foot-down': 'foot-down',
-  finish: 'finished',
-  'cue-tick': 'cadence-beat',
-  'ui-tap': 'button-pressed',
-};

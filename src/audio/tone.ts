@@ -9,15 +9,8 @@ const GLIDE_S = 0.04;
 /** Soft: the clicks of the chain must be heard through it. */
 const LOUDNESS = 0.12;
 
-/** The tone. */
-export interface Tone {
-  /** Sounds at a frequency (Hz), as loud as its channel (0 to 1); 0 Hz is silence. */
-  set(hz: number, volume: number): void;
-  stop(): void;
-}
-
 /** Makes a tone in the context of the other sounds; silent where the browser has none. */
-export function createTone(context = Howler.ctx as AudioContext | null): Tone {
+export function createTone(context = Howler.ctx as AudioContext | null) {
   if (context === null) return { set: () => undefined, stop: () => undefined };
   const oscillator = context.createOscillator();
   const gain = context.createGain();
@@ -26,7 +19,8 @@ export function createTone(context = Howler.ctx as AudioContext | null): Tone {
   oscillator.start();
   let now = '';
   return {
-    set(hz, volume) {
+    /** Sounds at a frequency (Hz), as loud as its channel (0 to 1); 0 Hz is silence. */
+    set(hz: number, volume: number): void {
       const next = `${hz} ${volume}`;
       if (next === now) return;
       now = next;
@@ -34,7 +28,7 @@ export function createTone(context = Howler.ctx as AudioContext | null): Tone {
       gain.gain.setTargetAtTime(hz > 0 ? LOUDNESS * volume : 0, at, GLIDE_S);
       if (hz > 0) oscillator.frequency.setTargetAtTime(hz, at, GLIDE_S);
     },
-    stop() {
+    stop(): void {
       oscillator.stop();
       gain.disconnect();
     },

@@ -14,28 +14,8 @@ export function isAwake(): boolean {
   return !Howler.usingWebAudio || (Howler.ctx as AudioContext | null)?.state === 'running';
 }
 
-export interface LoopVoice {
-  /** Sets loudness and speed, starting and ending the loop as needed. */
-  set(level: LoopLevel): void;
-  /** Lets the loop die away and ends it. */
-  fadeOut(): void;
-  unload(): void;
-}
-
-export interface ShotVoice {
-  play(gain: number, rate: number): void;
-  unload(): void;
-}
-
-/** A sound being loaded or loaded. */
-interface Source {
-  /** The library's sound once it can be played, else null. */
-  howl(): Howl | null;
-  unload(): void;
-}
-
 /** Loads a sound; a browser that claims a format and then cannot decode it gets the next one. */
-function openSource(urls: readonly string[], options: Pick<HowlOptions, 'sprite' | 'volume'>): Source {
+function openSource(urls: readonly string[], options: Pick<HowlOptions, 'sprite' | 'volume'>) {
   let loaded: Howl | null = null;
   let closed = false;
   let trying: Howl;
@@ -55,8 +35,9 @@ function openSource(urls: readonly string[], options: Pick<HowlOptions, 'sprite'
   };
   attempt(urls);
   return {
-    howl: () => loaded,
-    unload: () => {
+    /** The library's sound once it can be played, else null. */
+    howl: (): Howl | null => loaded,
+    unload: (): void => {
       closed = true;
       loaded = null;
       trying.unload();
@@ -65,7 +46,7 @@ function openSource(urls: readonly string[], options: Pick<HowlOptions, 'sprite'
 }
 
 /** A loop, silent until its first level. */
-export function openLoop(name: LoopName, urls: readonly string[]): LoopVoice {
+export function openLoop(name: LoopName, urls: readonly string[]) {
   const source = openSource(urls, {
     volume: 0,
     sprite: { loop: [LOOP_LEAD_MS, LOOPS[name].periodMs, true] },
@@ -81,7 +62,8 @@ export function openLoop(name: LoopName, urls: readonly string[]): LoopVoice {
     playing = null;
   };
   return {
-    set: ({ gain, rate }) => {
+    /** Sets loudness and speed, starting and ending the loop as needed. */
+    set: ({ gain, rate }: LoopLevel): void => {
       const howl = source.howl();
       if (howl === null) return;
       if (gain === 0) return end(howl);
@@ -96,7 +78,7 @@ export function openLoop(name: LoopName, urls: readonly string[]): LoopVoice {
         playing.rate = rate;
       }
     },
-    fadeOut: () => {
+    fadeOut: (): void => {
       const howl = source.howl();
       if (howl === null || playing === null) return;
       const { id, gain } = playing;
@@ -104,24 +86,26 @@ export function openLoop(name: LoopName, urls: readonly string[]): LoopVoice {
       howl.fade(gain, 0, PAUSE_FADE_MS, id);
       playing = null;
     },
-    unload: () => {
+    unload: (): void => {
       playing = null;
       source.unload();
     },
   };
 }
+export type LoopVoice = ReturnType<typeof openLoop>;
 
 /** A sound that happens once. Asked for too early it stays away: late, it would say something untrue. */
-export function openShot(urls: readonly string[]): ShotVoice {
+export function openShot(urls: readonly string[]) {
   const source = openSource(urls, {});
   return {
-    play: (gain, rate) => {
+    play: (gain: number, rate: number): void => {
       const howl = source.howl();
       if (howl === null || gain === 0 || !isAwake()) return;
       const id = howl.play();
       howl.volume(gain, id);
       howl.rate(rate, id);
     },
-    unload: () => source.unload(),
+    unload: (): void => source.unload(),
   };
 }
+export type ShotVoice = ReturnType<typeof openShot>;

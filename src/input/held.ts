@@ -3,7 +3,10 @@
  * same answer, so it is tested without a keyboard. Shifts and pause are no business of this file.
  */
 import type { Pressure } from '../core/model/types.ts';
-import type { HoldMode } from './actions.ts';
+import type { Settings } from '../core/settings/settings.ts';
+
+/** `hold`: acts as long as it is held. `switch`: one push on, the next push off. */
+export type HoldMode = Settings['holdMode'];
 
 /** Actions that last as long as they are held. */
 type LastingAction = 'ease' | 'press' | 'coast' | 'brake';
@@ -17,7 +20,6 @@ export interface Held {
   readonly brakeOn: boolean;
 }
 
-/** Nothing held. */
 export function nothingHeld(mode: HoldMode): Held {
   return { mode, down: [], pressureOn: null, brakeOn: false };
 }
@@ -54,7 +56,6 @@ export function pressureOf(held: Held): Pressure {
   return wants('press') ? 'press' : 'steady';
 }
 
-/** Whether the brakes are pulled. */
 export function brakeOf(held: Held): boolean {
   return held.mode === 'switch' ? held.brakeOn : held.down.some((one) => one.action === 'brake');
 }

@@ -3,31 +3,27 @@
  * come out, each change once. Reads no device and no clock itself; times are handed in.
  */
 import type { Pressure } from '../core/model/types.ts';
+import type { RideCommand } from '../core/ride/types.ts';
 import type { KeyAction } from '../core/settings/settings.ts';
-import type { HoldMode, InputCommand } from './actions.ts';
-import { brakeOf, type Held, letGoBrake, nothingHeld, pressureOf, push, release } from './held.ts';
+import {
+  brakeOf,
+  type Held,
+  type HoldMode,
+  letGoBrake,
+  nothingHeld,
+  pressureOf,
+  push,
+  release,
+} from './held.ts';
 import { beginSweep, type Sweep, sweepDue } from './sweep.ts';
 
-/** The meeting place. */
-export interface InputHub {
-  /** A source (one key, finger or button) goes down at `timeMs`. */
-  down(action: KeyAction, source: string, timeMs: number): void;
-  up(source: string): void;
-  /** Gives the further steps of a held lever; call it once a picture. */
-  poll(timeMs: number): void;
-  /** Everything up, as when the window loses the keyboard; commands for it come out. */
-  releaseAll(): void;
-  /** A switched-on brake ends (the bike stands). */
-  letGoBrake(): void;
-  setMode(mode: HoldMode): void;
-  /** What the hands ask for now, for pads that show it. */
-  now(): { readonly pressure: Pressure; readonly braking: boolean };
-}
+/** What comes out of a hand: a command for the ride, or the wish to stop the clock. */
+export type InputCommand = RideCommand | { readonly kind: 'pause' };
 
 const EASIER = { kind: 'shift', derailleur: 'rear', direction: 'easier' } as const;
 
 /** Makes a hub; `send` gets every command at once, in order. */
-export function createInputHub(mode: HoldMode, send: (command: InputCommand) => void): InputHub {
+export function createInputHub(mode: HoldMode, send: (command: InputCommand) => void) {
   let held: Held = nothingHeld(mode);
   let sweep: Sweep | null = null;
   let told: { pressure: Pressure; braking: boolean } = { pressure: 'steady', braking: false };
@@ -42,7 +38,8 @@ export function createInputHub(mode: HoldMode, send: (command: InputCommand) => 
   };
 
   return {
-    down(action, source, timeMs) {
+    /** A source (one key, finger or button) goes down at `timeMs`. */
+    down(action: KeyAction, source: string, timeMs: number): void {
       switch (action) {
         case 'rear-easier':
           sweep = beginSweep(source, timeMs);
@@ -59,24 +56,29 @@ export function createInputHub(mode: HoldMode, send: (command: InputCommand) => 
           return settle(push(held, action, source));
       }
     },
-    up(source) {
+    up(source: string): void {
       if (sweep?.source === source) sweep = null;
       settle(release(held, source));
     },
-    poll(timeMs) {
+    /** Gives the further steps of a held lever; call it once a picture. */
+    poll(timeMs: number): void {
       if (sweep === null) return;
       const due = sweepDue(sweep, timeMs);
       sweep = due.sweep;
       for (let i = 0; i < due.steps; i += 1) send({ ...EASIER, steps: 1 });
     },
-    releaseAll() {
+    /** Everything up, as when the window loses the keyboard; commands for it come out. */
+    releaseAll(): void {
       sweep = null;
       settle(nothingHeld(held.mode));
     },
-    letGoBrake: () => settle(letGoBrake(held)),
-    setMode(next) {
+    /** A switched-on brake ends (the bike stands). */
+    letGoBrake: (): void => settle(letGoBrake(held)),
+    setMode(next: HoldMode): void {
       if (next !== held.mode) settle(nothingHeld(next));
     },
-    now: () => told,
+    /** What the hands ask for now, for pads that show it. */
+    now: (): { readonly pressure: Pressure; readonly braking: boolean } => told,
   };
 }
+export type InputHub = ReturnType<typeof createInputHub>;

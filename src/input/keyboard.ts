@@ -2,11 +2,9 @@
  * Keys become actions. Listens on the window, so a ride can be played without clicking anything first;
  * leaves typing in fields, combinations with modifier keys and all keys without an action alone.
  */
-import type { Keys } from '../core/settings/settings.ts';
-import { actionOfKey } from './actions.ts';
+import { KEY_ACTIONS, type KeyAction, type Keys } from '../core/settings/settings.ts';
 import type { InputHub } from './hub.ts';
 
-/** What `listenToKeys` needs. */
 interface KeyboardOptions {
   readonly target: Window;
   readonly hub: InputHub;
@@ -36,6 +34,10 @@ export function listenToKeys({ target, hub, keys, active }: KeyboardOptions): ()
     target.removeEventListener('keydown', onDown);
     target.removeEventListener('keyup', onUp);
   };
+}
+
+function actionOfKey(keys: Keys, code: string): KeyAction | null {
+  return KEY_ACTIONS.find((action) => keys[action].includes(code)) ?? null;
 }
 
 function sourceOf(event: KeyboardEvent): string {

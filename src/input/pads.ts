@@ -4,16 +4,14 @@
  */
 import type { Pressure } from '../core/model/types.ts';
 import type { KeyAction } from '../core/settings/settings.ts';
-import type { HoldMode } from './actions.ts';
+import type { HoldMode } from './held.ts';
 import type { InputHub } from './hub.ts';
 import { words } from '../words/words.ts';
 
 const say = words('hud');
 
-/** Draws the sign of an action. */
 type DrawSign = (action: KeyAction) => SVGElement;
 
-/** How the pads are laid out. */
 interface PadOptions {
   /** There is a shifter for chainrings, too. */
   readonly twoShifters: boolean;
@@ -31,15 +29,6 @@ interface PadOptions {
   readonly drawSign: DrawSign;
 }
 
-/** Pads on a screen. */
-interface Pads {
-  /** Shows what the hands ask for, whichever device they use. */
-  show(now: { readonly pressure: Pressure; readonly braking: boolean }): void;
-  /** Lights the pads of these actions, and no others. */
-  want(actions: readonly KeyAction[]): void;
-  destroy(): void;
-}
-
 type PadAction = Exclude<KeyAction, 'coast'>;
 
 /** A finger that slides up this far on the legs' pad presses (px). */
@@ -51,8 +40,7 @@ export function legsAction(startShare: number, movedUpPx: number): 'press' | 'ea
   return startShare < 0.5 && movedUpPx > -SLIDE_TO_PRESS_PX ? 'press' : 'ease';
 }
 
-/** Builds the pads into `root`. */
-export function createPads(root: HTMLElement, hub: InputHub, options: PadOptions): Pads {
+export function createPads(root: HTMLElement, hub: InputHub, options: PadOptions) {
   const box = element('div', 'pads');
   box.setAttribute('role', 'group');
   box.setAttribute('aria-label', say('pads'));
@@ -87,14 +75,16 @@ export function createPads(root: HTMLElement, hub: InputHub, options: PadOptions
   let shown = '';
   let wanted = '';
   return {
-    show({ pressure, braking }) {
+    /** Shows what the hands ask for, whichever device they use. */
+    show({ pressure, braking }: { readonly pressure: Pressure; readonly braking: boolean }): void {
       const next = `${pressure} ${braking}`;
       if (next === shown) return;
       shown = next;
       legs.dataset['asks'] = pressure;
       brake.setAttribute('aria-pressed', String(braking));
     },
-    want(actions) {
+    /** Lights the pads of these actions, and no others. */
+    want(actions: readonly KeyAction[]): void {
       if (actions.join() === wanted) return;
       wanted = actions.join();
       for (const pad of box.querySelectorAll<HTMLElement>('[data-pad], [data-half]'))
@@ -103,7 +93,7 @@ export function createPads(root: HTMLElement, hub: InputHub, options: PadOptions
           actions.some((action) => action === (pad.dataset['half'] ?? pad.dataset['pad'])),
         );
     },
-    destroy() {
+    destroy(): void {
       box.remove();
       pause.remove();
     },

@@ -3,7 +3,6 @@
  * a person asks for it. Does nothing by itself to a page that is open; when to ask is decided by `main`.
  */
 
-/** What `main` hands over. */
 interface OfflineOptions {
   /** Address of the worker, trusted by the page. */
   readonly worker: string;
@@ -11,20 +10,10 @@ interface OfflineOptions {
   readonly onNewer: () => void;
 }
 
-/** The offline worker of this page. */
-export interface Offline {
-  /** Looks for a newer version, at most once an hour. */
-  look(): void;
-  /** Lets the waiting version take over and loads the page anew. */
-  takeOver(): void;
-  /** Takes the worker off this device; it comes back with the next visit. */
-  forget(): Promise<void>;
-}
-
 const BETWEEN_LOOKS_MS = 60 * 60_000;
 
 /** Registers the worker; a browser that cannot, or a page that is not secure, simply stays online. */
-export function registerOffline({ worker, onNewer }: OfflineOptions): Offline {
+export function registerOffline({ worker, onNewer }: OfflineOptions) {
   // Missing on plain http from another computer.
   const container = 'serviceWorker' in navigator ? navigator.serviceWorker : null;
   let registration: ServiceWorkerRegistration | null = null;
@@ -44,20 +33,24 @@ export function registerOffline({ worker, onNewer }: OfflineOptions): Offline {
   container?.register(worker, { scope: './', updateViaCache: 'none' }).then(follow, () => undefined);
 
   return {
-    look() {
+    /** Looks for a newer version, at most once an hour. */
+    look(): void {
       if (Date.now() - lastLookMs < BETWEEN_LOOKS_MS) return;
       lastLookMs = Date.now();
       registration?.update().catch(() => undefined);
     },
-    takeOver() {
+    /** Lets the waiting version take over and loads the page anew. */
+    takeOver(): void {
       const waiting = registration?.waiting ?? null;
       // Another tab may have asked already; then this page only has to be loaded anew.
       if (waiting === null) return location.reload();
       container?.addEventListener('controllerchange', () => location.reload(), { once: true });
       waiting.postMessage('take-over');
     },
-    forget: async () => {
+    /** Takes the worker off this device; it comes back with the next visit. */
+    forget: async (): Promise<void> => {
       await registration?.unregister();
     },
   };
 }
+export type Offline = ReturnType<typeof registerOffline>;

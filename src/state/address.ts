@@ -2,7 +2,6 @@
  * The address bar's part behind `#`, read and written. Pure; who listens to the bar is `main`'s business.
  */
 
-/** Every page there is. */
 export const VIEWS = [
   'start',
   'bike',

@@ -25,7 +25,6 @@ export interface AfterRide extends RideResult {
   readonly kept: Kept;
 }
 
-/** A ride that has just crossed the line. */
 export function justFinished(result: RideResult): AfterRide {
   return {
     ...result,

@@ -1,24 +1,17 @@
-/** Holds the state and tells those who listen. What an action does to the state is decided in `store.ts`. */
+/** Holds the state and tells those who listen. What an action does to the state is decided in `reduce.ts`. */
 import { Listeners } from './listeners.ts';
-import { type Action, reduce, type Send, type State } from './store.ts';
-
-/** State, and a way to be told when it has changed. */
-export interface Store {
-  state(): State;
-  readonly send: Send;
-  /** Calls back after every change; the answer stops it. */
-  subscribe(listener: (state: State) => void): () => void;
-}
+import { reduce } from './reduce.ts';
+import type { Action, State } from './store.ts';
 
 /** Makes the store. An action sent by a listener is handled after the listeners of the one before. */
-export function createStore(first: State): Store {
+export function createStore(first: State) {
   let state = first;
   const listeners = new Listeners<[State]>();
   const waiting: Action[] = [];
   let busy = false;
   return {
-    state: () => state,
-    send(action) {
+    state: (): State => state,
+    send: (action: Action): void => {
       waiting.push(action);
       if (busy) return;
       busy = true;
@@ -32,6 +25,9 @@ export function createStore(first: State): Store {
         busy = false;
       }
     },
+    /** Calls back after every change; the answer stops it. */
     subscribe: listeners.add,
   };
 }
+/** State, and a way to be told when it has changed. */
+export type Store = ReturnType<typeof createStore>;

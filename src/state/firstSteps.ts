@@ -18,21 +18,9 @@ export interface FirstStepShown {
   readonly done: FirstStep | null;
 }
 
-/** Follows a ride from its first tick. */
-export interface FirstSteps {
-  /** Whether the world stands still at this tick; `timeMs` tells how long it has. */
-  stands(tick: number, timeMs: number): boolean;
-  /** A hand did something; whether the ride may have it. What was not asked for waits for its turn. */
-  takes(action: KeyAction): boolean;
-  /** The clock was stopped: patience begins anew. */
-  waitAnew(): void;
-  /** What was shown last. */
-  shown(): FirstStepShown | null;
-  /** Nothing more is asked for; what was said of the last thing done stays for its time. */
-  end(): void;
-}
-
 interface FirstStepsOptions {
+  /** False where somebody knows the levers: then nothing is asked for, and the ride has everything. */
+  readonly isAsked: boolean;
   readonly autoEase: boolean;
   /** Ride time rolled between two steps, and after the last one (ticks): long enough to feel what changed. */
   readonly rollTicks: number;
@@ -47,9 +35,9 @@ interface FirstStepsOptions {
 }
 
 /** Begins with the first step before the first tick. */
-export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
-  const left: FirstStep[] = STEPS.filter((step) => step !== 'ease' || !options.autoEase);
-  let shown: FirstStepShown | null = { asked: null, instead: null, done: null };
+export function createFirstSteps(options: FirstStepsOptions) {
+  const left: FirstStep[] = STEPS.filter((step) => options.isAsked && (step !== 'ease' || !options.autoEase));
+  let shown: FirstStepShown | null = options.isAsked ? { asked: null, instead: null, done: null } : null;
   let dueTick = 0;
   let lastTick = 0;
   let beganMs: number | null = null;
@@ -63,7 +51,8 @@ export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
     if (shown !== null && shown.asked !== null) show(null);
   };
   return {
-    stands(tick, timeMs) {
+    /** Whether the world stands still at this tick; `timeMs` tells how long it has. */
+    stands(tick: number, timeMs: number): boolean {
       lastTick = tick;
       if (shown === null || tick < dueTick) return false;
       const [step] = left;
@@ -82,7 +71,8 @@ export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
       end();
       return false;
     },
-    takes(action) {
+    /** A hand did something; whether the ride may have it. What was not asked for waits for its turn. */
+    takes(action: KeyAction): boolean {
       if (shown === null || shown.asked === null || action === 'pause') return true;
       askedAtMs = null;
       if (action !== shown.asked) {
@@ -95,13 +85,17 @@ export function createFirstSteps(options: FirstStepsOptions): FirstSteps {
       if (left.length === 0) options.onDone();
       return true;
     },
-    waitAnew() {
+    /** The clock was stopped: patience begins anew. */
+    waitAnew(): void {
       askedAtMs = null;
     },
-    shown: () => shown,
+    /** What was shown last. */
+    shown: (): FirstStepShown | null => shown,
+    /** Nothing more is asked for; what was said of the last thing done stays for its time. */
     end,
   };
 }
+export type FirstSteps = ReturnType<typeof createFirstSteps>;
 
 function isShift(action: KeyAction): boolean {
   return /^(rear|front)-/.test(action);

@@ -3,22 +3,24 @@
  * session, written and read here alone. Kept apart from the pages of the session, which are fetched only when they
  * are wanted.
  */
+import type { RiddenTurn } from '../core/group/savedRound.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { Bike, Rider } from '../core/model/types.ts';
 
 /** A turn that is being ridden, or was. */
-export interface GroupTurn {
-  /** Id of the session. */
-  readonly planId: string;
-  readonly nickname: string;
-  readonly rideIndex: number;
-  /** Counts from 1. */
-  readonly attempt: number;
+export interface GroupTurn extends RiddenTurn {
   /** With seed and aids of this turn. */
   readonly level: Level;
   readonly bike: Bike;
   readonly rider: Rider;
 }
+
+/** Whether both name the same turn. */
+export const isSameTurn = (one: RiddenTurn, other: RiddenTurn): boolean =>
+  one.planId === other.planId &&
+  one.nickname === other.nickname &&
+  one.rideIndex === other.rideIndex &&
+  one.attempt === other.attempt;
 
 const BEFORE_PLACE = 'clinic/';
 

@@ -20,7 +20,6 @@ interface RideRoad {
   readonly difficultyStep: number;
 }
 
-/** What is looked into. */
 interface KnownRoads {
   readonly levels: readonly Level[];
   readonly ownLevels?: readonly Level[];

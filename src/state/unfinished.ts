@@ -20,7 +20,6 @@ export interface UnfinishedRide {
   readonly recording: Recording;
 }
 
-/** Something went wrong. */
 export interface TroubleShown {
   /** In a ride, or anywhere else. */
   readonly place: 'ride' | 'page';

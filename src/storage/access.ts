@@ -3,12 +3,12 @@
  * transaction begins and whether it lasted is the business of the connection.
  */
 import type { IDBPTransaction } from 'idb';
-import type { StoreName } from './types.ts';
+import { type StoreName, STORES } from './shapes.ts';
 
 /** Where unreadable things go that had to make room. */
 const ASIDE = 'damaged';
 /** Every store of the database; keys stand outside the values, so that a broken value still has its name. */
-export const ALL_STORES: readonly string[] = ['rides', 'results', 'levels', 'settings', 'records', ASIDE];
+export const ALL_STORES: readonly string[] = [...STORES, ASIDE];
 
 /** Reading and writing within a transaction. Await nothing else in between, or the database ends it. */
 export interface StoreAccess {
@@ -21,8 +21,8 @@ export interface StoreAccess {
   remove(store: StoreName, key: string): Promise<void>;
 }
 
-type Mode = 'readonly' | 'readwrite';
-type Transaction<M extends Mode> = IDBPTransaction<unknown, string[], M>;
+export type Mode = 'readonly' | 'readwrite';
+export type Transaction<M extends Mode = Mode> = IDBPTransaction<unknown, string[], M>;
 
 /** A desk over a transaction of the database. A `readonly` one rejects what would write. */
 export function databaseAccess<M extends Mode>(transaction: Transaction<M>): StoreAccess {
@@ -54,11 +54,6 @@ function nameOf(key: IDBValidKey): string {
   return typeof key === 'string' ? key : JSON.stringify(key);
 }
 
-/** Empties every store. */
-export async function clearAll(transaction: Transaction<'readwrite'>): Promise<void> {
-  await Promise.all(ALL_STORES.map((store) => transaction.objectStore(store).clear()));
-}
-
 /** A desk over memory, and what is on it. */
 export interface MemoryAccess extends StoreAccess {
   /** Everything on it, oldest first. */
@@ -68,7 +63,6 @@ export interface MemoryAccess extends StoreAccess {
   empty(): void;
 }
 
-/** An empty desk over memory. */
 export function memoryAccess(): MemoryAccess {
   const stores = new Map<StoreName, Map<string, unknown>>();
   const at = (store: StoreName): Map<string, unknown> => {

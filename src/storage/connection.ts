@@ -2,8 +2,8 @@
  * Transactions that either complete or say why not: a lost connection is opened anew and the work done again,
  * and a transaction that hangs is given up. What is read and written is decided by others.
  */
-import type { IDBPDatabase, IDBPTransaction } from 'idb';
-import { clearAll, databaseAccess, type StoreAccess, ALL_STORES } from './access.ts';
+import type { IDBPDatabase } from 'idb';
+import { ALL_STORES, databaseAccess, type Mode, type StoreAccess, type Transaction } from './access.ts';
 import { Fault, faultWhileUsing, isFull, isLost, inTime } from './faults.ts';
 import { createOpener, type OpenerOptions } from './opener.ts';
 
@@ -18,26 +18,10 @@ const PATIENCE = 5;
  */
 const AGAIN_AFTER_MS: readonly number[] = [0, 100, 400];
 
-type Mode = 'readonly' | 'readwrite';
-type Transaction<M extends Mode = Mode> = IDBPTransaction<unknown, string[], M>;
 type Work<T> = (transaction: Transaction) => Promise<T>;
 
-/** The connection. */
-export interface Connection {
-  /**
-   * Runs `work` in a transaction over all stores and answers after the transaction has completed. `work` may be
-   * called several times; what an earlier call wrote is then undone.
-   * @throws Fault
-   */
-  run<T>(mode: Mode, work: (access: StoreAccess) => Promise<T>): Promise<T>;
-  /** Empties the whole database. @throws Fault */
-  clear(): Promise<void>;
-  /** Lets go of the database; the next use opens it again. */
-  close(): void;
-}
-
 /** Makes a connection; nothing is opened before the first use. */
-export function createConnection(options: OpenerOptions): Connection {
+export function createConnection(options: OpenerOptions) {
   const opener = createOpener(options);
   let wasSilent = false;
   const attempt = async <T>(mode: Mode, work: Work<T>): Promise<T> => {
@@ -64,11 +48,24 @@ export function createConnection(options: OpenerOptions): Connection {
     }
   };
   return {
+    /** Lets go of the database; the next use opens it again. */
     close: opener.close,
-    run: (mode, work) => run(mode, (transaction) => work(databaseAccess(transaction))),
-    clear: () => run('readwrite', (transaction) => clearAll(transaction as Transaction<'readwrite'>)),
+    /**
+     * Runs `work` in a transaction over all stores and answers after the transaction has completed. `work` may be
+     * called several times; what an earlier call wrote is then undone.
+     * @throws Fault
+     */
+    run: <T>(mode: Mode, work: (access: StoreAccess) => Promise<T>): Promise<T> =>
+      run(mode, (transaction) => work(databaseAccess(transaction))),
+    /** Empties the whole database. @throws Fault */
+    clear: (): Promise<void> =>
+      run('readwrite', async (transaction) => {
+        for (const store of ALL_STORES)
+          await (transaction as Transaction<'readwrite'>).objectStore(store).clear();
+      }),
   };
 }
+export type Connection = ReturnType<typeof createConnection>;
 
 /** One transaction, which completes, fails or is aborted when it takes too long. */
 function transact<T>(database: IDBPDatabase, mode: Mode, work: Work<T>, limitMs: number): Promise<T> {

@@ -2,31 +2,25 @@
  * Deletes everything of ours on this device and looks whether it is gone. What is in memory is emptied by the
  * caller.
  */
+import { deleteDB } from 'idb';
 import type { Connection } from './connection.ts';
+import type { Environment } from './environment.ts';
 import { Fault, faultWhileOpening, inTime } from './faults.ts';
 import { DATABASE_NAME } from './opener.ts';
 import { ERASED_KEY, OWN_PREFIX } from './localBackup.ts';
-import { STORES } from './vault.ts';
+import { STORES } from './shapes.ts';
 import type { DeleteAnswer, ProblemCode } from './types.ts';
 
-/** The places things of ours can be. Each may be missing or throw. */
-interface Places {
-  readonly factory: () => IDBFactory | null;
-  readonly simpleStore: () => globalThis.Storage | null;
-  readonly caches: () => CacheStorage | null;
-  readonly timeoutMs: number;
-}
-
 /** Deletes the database, our names in the simple store and our caches, and verifies each. */
-export async function erase(places: Places, connection: Connection): Promise<DeleteAnswer> {
+export async function erase(places: Environment, connection: Connection): Promise<DeleteAnswer> {
   const cachesInTime = (): Promise<void> =>
     inTime(eraseCaches(places.caches()), places.timeoutMs, () => new Fault('hangs'));
   // First as well: a tab that opens meanwhile would put the copies into a new database.
-  await codeOf(() => eraseSimpleStore(places.simpleStore()));
+  await codeOf(() => eraseSimpleStore(places.localStorage()));
   await codeOf(cachesInTime);
   const problems = {
     database: await codeOf(() => eraseDatabase(places, connection)),
-    'small-copy': await codeOf(() => eraseSimpleStore(places.simpleStore())),
+    'small-copy': await codeOf(() => eraseSimpleStore(places.localStorage())),
     caches: await codeOf(cachesInTime),
   };
   const left = (['database', 'small-copy', 'caches'] as const).filter((place) => problems[place] !== null);
@@ -34,8 +28,8 @@ export async function erase(places: Places, connection: Connection): Promise<Del
   return code === null ? { deleted: true } : { deleted: false, code, left };
 }
 
-async function eraseDatabase(places: Places, connection: Connection): Promise<void> {
-  const factory = places.factory();
+async function eraseDatabase(places: Environment, connection: Connection): Promise<void> {
+  const factory = places.indexedDB();
   // Where there is no database there is nothing in it.
   if (factory === null) return;
   // Emptied first, so that nothing is left to read even where another tab delays the deletion. A database that cannot
@@ -43,13 +37,10 @@ async function eraseDatabase(places: Places, connection: Connection): Promise<vo
   await connection.clear().catch(() => undefined);
   connection.close();
   let blocked = false;
-  const request = factory.deleteDatabase(DATABASE_NAME);
-  const gone = new Promise<void>((resolve, reject) => {
-    request.addEventListener('success', () => resolve());
-    request.addEventListener('error', () => reject(request.error ?? new Fault('connection-lost')));
-    request.addEventListener('blocked', () => {
+  const gone = deleteDB(DATABASE_NAME, {
+    blocked() {
       blocked = true;
-    });
+    },
   });
   await inTime(gone, places.timeoutMs, () => new Fault(blocked ? 'blocked' : 'hangs'));
   // Some browsers cannot list their databases; there the answer to the deletion has to do.

@@ -9,7 +9,7 @@ import { LIMITS } from '../core/math/limits.ts';
 import { isFields, isTooDeep } from '../core/math/measure.ts';
 import { climbFields, type Fields } from './ladder.ts';
 import { readOffer, STAYS_HERE } from './sharedKept.ts';
-import { keyOf, LADDERS, READERS } from './shapes.ts';
+import { keyOf, LADDERS, READERS, STORES } from './shapes.ts';
 import {
   type Damaged,
   EXPORT_SCHEMA,
@@ -20,7 +20,7 @@ import {
   type Refused,
   type StoreName,
 } from './types.ts';
-import { type Contents, STORES } from './vault.ts';
+import type { Contents } from './vault.ts';
 
 /** Puts everything readable into one value. What a newer version wrote goes along as it is. */
 export function buildExport(contents: Contents, exportedAtMs: number, complete: boolean): ExportFile {

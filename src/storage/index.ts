@@ -2,52 +2,67 @@
  * The door of the room: opens the keeping and puts its parts together. It always opens: without a database it
  * goes on with the small copy, without that in memory, and says so.
  */
-import { environmentOf, type Environment, type StorageOptions } from './environment.ts';
+import { type Environment, THIS_BROWSER } from './environment.ts';
 import { erase } from './erase.ts';
 import { buildExport, openImport } from './exchange.ts';
 import { rideStore } from './rides.ts';
-import { createRoom, type Room } from './room.ts';
-import { documentStore } from './documents.ts';
+import { Room } from './room.ts';
+import { levelStore, recordStore, settingsStore } from './documents.ts';
 import type {
+  Damaged,
+  DeleteAnswer,
   ExportFile,
+  Health,
   ImportReport,
   OpenedImport,
   Persistence,
   Refused,
   StoredResult,
   SavedRide,
-  Storage,
 } from './types.ts';
 import type { PlaceOutcome } from './place.ts';
 
-export { newRideId } from './ids.ts';
-export type { Shape, Step } from './ladder.ts';
-export type { StorageOptions } from './environment.ts';
+export type { RecordKind, Shape } from './ladder.ts';
+export type { Environment } from './environment.ts';
 export type * from './types.ts';
 
 /** Pieces of an import in one transaction: few enough that one which does not fit does not take many with it. */
 const PIECES_AT_ONCE = 25;
 
 /** Opens the keeping. Never rejects; `health` of the answer says where things are kept. */
-export async function openStorage(options: StorageOptions = {}): Promise<Storage> {
-  const environment = environmentOf(options);
-  const room = createRoom(environment);
+export async function openStorage(given: Partial<Environment> = {}) {
+  const environment = { ...THIS_BROWSER, ...given };
+  const room = new Room(environment);
   await room.open();
   return {
-    get health() {
+    get health(): Health {
       return room.health();
     },
-    get damaged() {
+    /** What was found unreadable so far. */
+    get damaged(): readonly Damaged[] {
       return room.damaged();
     },
-    subscribe: room.subscribe,
-    onDeletedElsewhere: room.onDeletedElsewhere,
+    /** Calls back when `health` has changed; the answer stops it. */
+    subscribe: (listener: (health: Health) => void): (() => void) => room.subscribe(listener),
+    /**
+     * Calls back when another tab deletes everything, before it is gone: whatever is still in memory must not be
+     * written back. The answer stops it.
+     */
+    onDeletedElsewhere: (listener: () => void): (() => void) => room.onDeletedElsewhere(listener),
     ...rideStore(room),
-    ...documentStore(room),
-    exportAll: () => exportAll(room),
-    importAll: (value, options) => importOpened(room, [openImport(value, options?.evenIfChanged === true)]),
-    importOpened: (parts) => importOpened(room, parts),
-    deleteEverything() {
+    ...settingsStore(room),
+    ...levelStore(room),
+    ...recordStore(room),
+    async exportAll(): Promise<ExportFile> {
+      const { contents, complete } = await room.vault.readEverything();
+      return buildExport(contents, room.nowMs(), complete);
+    },
+    /** Takes a copy in. One that was changed after it was saved changes nothing here unless `evenIfChanged` is set. */
+    importAll: (value: unknown, options?: { readonly evenIfChanged: boolean }): Promise<ImportReport> =>
+      importOpened(room, [openImport(value, options?.evenIfChanged === true)]),
+    /** Takes in a copy that was opened elsewhere, part by part; rejects where the parts do. What came before is kept. */
+    importOpened: (parts: AsyncIterable<OpenedImport>): Promise<ImportReport> => importOpened(room, parts),
+    deleteEverything(): Promise<DeleteAnswer> {
       room.empty();
       // What is asked while it is being deleted waits, and is dropped with the rest: it must not come back.
       return room.vault.alone(async () => {
@@ -56,14 +71,12 @@ export async function openStorage(options: StorageOptions = {}): Promise<Storage
         return answer;
       });
     },
-    requestPersistence: () => requestPersistence(environment),
+    /** Asks the browser to keep the data; call it after the first saved ride, when the person has a reason to agree. */
+    requestPersistence: (): Promise<Persistence> => requestPersistence(environment),
   };
 }
-
-async function exportAll(room: Room): Promise<ExportFile> {
-  const { contents, complete } = await room.vault.readEverything();
-  return buildExport(contents, room.nowMs(), complete);
-}
+/** The keeping. No method but `importOpened` rejects; reading gives what can be read. */
+export type Storage = Awaited<ReturnType<typeof openStorage>>;
 
 async function importOpened(
   room: Room,
@@ -79,7 +92,7 @@ async function importOpened(
     clubStore ??= opened.clubStore;
     for (let i = 0; i < opened.pieces.length; i += PIECES_AT_ONCE) {
       const some = opened.pieces.slice(i, i + PIECES_AT_ONCE);
-      const { outcomes, code } = await room.vault.write(some);
+      const { outcomes, code } = await room.vault.change({ pieces: some });
       problem ??= code;
       // What another tab deletes meanwhile must not come back with the rest of the copy.
       if (outcomes[0] === 'deleted') {

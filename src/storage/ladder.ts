@@ -23,9 +23,22 @@ export const NEWER = { ok: false, code: 'newer-version' } as const;
  */
 export interface Shape<T> {
   readonly schema: number;
-  readonly steps: readonly Step[];
+  readonly steps?: readonly Step[];
   readonly read: (value: unknown) => T | null;
 }
+
+/** The same for data that are kept as records of one kind. */
+export interface RecordKind<T> extends Shape<T> {
+  readonly kind: string;
+}
+
+/** A record of a kind, as it is put. */
+export const recordOf = <T>({ kind, schema }: RecordKind<T>, id: string, data: T) => ({
+  kind,
+  id,
+  schema,
+  data,
+});
 
 /** Walks the steps from version `from` to the last; a step that throws means the old value was broken. */
 function climb(steps: readonly Step[], from: unknown, value: unknown): StoredReading<unknown> {
@@ -48,7 +61,7 @@ export function climbFields(steps: readonly Step[], value: unknown): StoredReadi
 
 /** Reads data of another room, whose version is kept beside them. */
 export function readShaped<T>(shape: Shape<T>, version: number, value: unknown): StoredReading<T> {
-  const climbed = climb(shape.steps, version, value);
+  const climbed = climb(shape.steps ?? [], version, value);
   if (!climbed.ok) return climbed;
   try {
     const read = shape.read(climbed.value);

@@ -7,7 +7,6 @@ import { canonicalJson, hashJson } from '../core/math/hash.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isTooDeep } from '../core/math/measure.ts';
 import { climbFields } from './ladder.ts';
-
 import { type KeptThings, keyOf, LADDERS, READERS, withoutRide } from './shapes.ts';
 import type { KeptSettings, StoredPiece, StoredResult, SavedRide, StoreName } from './types.ts';
 
@@ -24,22 +23,10 @@ const MOST_RESULTS = 40;
 /** Longest newest ride that is kept whole (characters); the simple store is small. */
 const LONGEST_RIDE = 200_000;
 
-/** What is in the copy. */
 interface Copy {
   readonly results: readonly StoredResult[];
   readonly newest: SavedRide | null;
   readonly settings: KeptSettings | null;
-}
-
-/** The small copy. No method throws. */
-export interface LocalBackup {
-  /** Whether something written can be read back. */
-  works(): boolean;
-  /** What is there, as pieces for the database. */
-  pieces(): readonly StoredPiece[];
-  /** Adds rides and results; true when they were read back. */
-  addRides(rides: readonly (SavedRide | StoredResult)[]): boolean;
-  keepSettings(settings: KeptSettings): boolean;
 }
 
 const NOTHING: Copy = { results: [], newest: null, settings: null };
@@ -57,7 +44,7 @@ export function attemptOn(simpleStore: () => globalThis.Storage | null) {
 }
 
 /** Makes the copy over the simple store, which may be missing or throw. */
-export function createLocalBackup(simpleStore: () => globalThis.Storage | null): LocalBackup {
+export function createLocalBackup(simpleStore: () => globalThis.Storage | null) {
   const attempt = attemptOn(simpleStore);
   const change = (next: (copy: Copy) => Copy): boolean =>
     attempt(false, (store) => {
@@ -68,14 +55,16 @@ export function createLocalBackup(simpleStore: () => globalThis.Storage | null):
       return write(store, copy) || write(store, { ...copy, newest: null });
     });
   return {
-    works: () =>
+    /** Whether something written can be read back. */
+    works: (): boolean =>
       attempt(false, (store) => {
         store.setItem(PROBE_KEY, '1');
         const back = store.getItem(PROBE_KEY);
         store.removeItem(PROBE_KEY);
         return back === '1';
       }),
-    pieces: () =>
+    /** What is there, as pieces for the database. */
+    pieces: (): readonly StoredPiece[] =>
       attempt([], (store) => {
         const found = read(store.getItem(KEY));
         if (typeof found === 'string') return [];
@@ -85,10 +74,14 @@ export function createLocalBackup(simpleStore: () => globalThis.Storage | null):
           ...(found.settings === null ? [] : [piece('settings', found.settings)]),
         ];
       }),
-    addRides: (rides) => rides.length === 0 || change((copy) => withRides(copy, rides)),
-    keepSettings: (settings) => change((copy) => ({ ...copy, settings })),
+    /** Adds rides and results; true when they were read back. */
+    addRides: (rides: readonly (SavedRide | StoredResult)[]): boolean =>
+      rides.length === 0 || change((copy) => withRides(copy, rides)),
+    keepSettings: (settings: KeptSettings): boolean => change((copy) => ({ ...copy, settings })),
   };
 }
+/** The small copy. No method throws. */
+export type LocalBackup = ReturnType<typeof createLocalBackup>;
 
 function piece(store: StoreName, value: unknown): StoredPiece {
   return { store, key: keyOf(store, value), value, mine: false };

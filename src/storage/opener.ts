@@ -3,44 +3,32 @@
  * that was lost or that another tab asked back is opened anew when it is next wanted. What is done with it
  * is decided by others.
  */
-import { type IDBPDatabase, wrap } from 'idb';
+import { type IDBPDatabase, openDB } from 'idb';
 import { ALL_STORES } from './access.ts';
+import type { Environment } from './environment.ts';
 import { Fault, faultWhileOpening, inTime } from './faults.ts';
 
 export const DATABASE_NAME = 'before-the-hill';
 /** Rises only when a store is added; shapes of records climb their own ladders. */
 const DATABASE_VERSION = 1;
 
-/** What opening needs, and whom it tells. */
-export interface OpenerOptions {
-  /** The browser's databases; may throw or be missing. */
-  readonly factory: () => IDBFactory | null;
-  readonly timeoutMs: number;
+export interface OpenerOptions extends Pick<Environment, 'indexedDB' | 'timeoutMs'> {
   /** Opening succeeded after it had been given up. */
   readonly onLate: () => void;
   /** Another tab deletes the database. */
   readonly onDeleted: () => void;
 }
 
-/** Holds at most one open database. */
-interface Opener {
-  /** The open database. @throws Fault */
-  database(): Promise<IDBPDatabase>;
-  /** Lets go of a connection that does not work; the next use opens another. */
-  readonly drop: () => void;
-  /** Lets go, also of an opening that has not been answered yet. */
-  readonly close: () => void;
-}
-
 interface Attempt {
   readonly answer: Promise<IDBPDatabase>;
-  isBlocked(): boolean;
+  isBlocked: boolean;
+  givenUp: boolean;
 }
 
 /** Makes an opener; nothing is opened before the first use. */
-export function createOpener(options: OpenerOptions): Opener {
+export function createOpener({ indexedDB, timeoutMs, onLate, onDeleted }: OpenerOptions) {
   let open: IDBPDatabase | null = null;
-  let waiting: { readonly attempt: Attempt; givenUp: boolean } | null = null;
+  let waiting: Attempt | null = null;
 
   const adopt = (database: IDBPDatabase): void => {
     const forget = (): void => {
@@ -50,19 +38,29 @@ export function createOpener(options: OpenerOptions): Opener {
     database.addEventListener('versionchange', (event) => {
       forget();
       database.close();
-      if (event.newVersion === null) options.onDeleted();
+      if (event.newVersion === null) onDeleted();
     });
     open = database;
   };
 
-  const begin = (): NonNullable<typeof waiting> => {
-    const mine = { attempt: ask(options.factory()), givenUp: false };
-    mine.attempt.answer.then(
+  const begin = (): Attempt => {
+    if (indexedDB() === null) throw new Fault('private-window');
+    const answer = openDB(DATABASE_NAME, DATABASE_VERSION, {
+      upgrade(database) {
+        for (const store of ALL_STORES)
+          if (!database.objectStoreNames.contains(store)) database.createObjectStore(store);
+      },
+      blocked() {
+        mine.isBlocked = true;
+      },
+    });
+    const mine: Attempt = { answer, isBlocked: false, givenUp: false };
+    answer.then(
       (database) => {
         if (waiting !== mine) return database.close();
         waiting = null;
         adopt(database);
-        if (mine.givenUp) options.onLate();
+        if (mine.givenUp) onLate();
       },
       () => {
         if (waiting === mine) waiting = null;
@@ -72,45 +70,32 @@ export function createOpener(options: OpenerOptions): Opener {
   };
 
   return {
-    async database() {
+    /** The open database. @throws Fault */
+    async database(): Promise<IDBPDatabase> {
       if (open !== null) return open;
       try {
         waiting ??= begin();
         const mine = waiting;
         const late = (): Fault => {
           mine.givenUp = true;
-          return new Fault(mine.attempt.isBlocked() ? 'blocked' : 'hangs');
+          return new Fault(mine.isBlocked ? 'blocked' : 'hangs');
         };
         // Given up once, it is not waited for again: the rider has already been told.
-        return mine.givenUp
-          ? await Promise.reject(late())
-          : await inTime(mine.attempt.answer, options.timeoutMs, late);
+        return mine.givenUp ? await Promise.reject(late()) : await inTime(mine.answer, timeoutMs, late);
       } catch (error) {
         throw faultWhileOpening(error);
       }
     },
-    drop() {
+    /** Lets go of a connection that does not work; the next use opens another. */
+    drop: (): void => {
       open?.close();
       open = null;
     },
-    close() {
+    /** Lets go, also of an opening that has not been answered yet. */
+    close: (): void => {
       open?.close();
       open = null;
       waiting = null;
     },
   };
-}
-
-function ask(factory: IDBFactory | null): Attempt {
-  if (factory === null) throw new Fault('private-window');
-  let blocked = false;
-  const request = factory.open(DATABASE_NAME, DATABASE_VERSION);
-  request.addEventListener('upgradeneeded', () => {
-    for (const shelf of ALL_STORES)
-      if (!request.result.objectStoreNames.contains(shelf)) request.result.createObjectStore(shelf);
-  });
-  request.addEventListener('blocked', () => {
-    blocked = true;
-  });
-  return { answer: wrap(request) as Promise<IDBPDatabase>, isBlocked: () => blocked };
 }

@@ -6,9 +6,9 @@
  */
 import { canonicalJson } from '../core/math/hash.ts';
 import { Fault, inTime } from './faults.ts';
-import { READERS } from './shapes.ts';
 import { OWN_PREFIX } from './localBackup.ts';
-import type { StoredPiece, StoreName } from './types.ts';
+import { READERS, type StoreName } from './shapes.ts';
+import type { StoredPiece } from './types.ts';
 
 const CACHE = `${OWN_PREFIX}second-copy`;
 /** Addresses that no site has; nothing is ever fetched from them. */
@@ -21,33 +21,17 @@ const PASSING = /^(ride-journal|clinic-owner)/;
 /** The database writes a little more than it is given, and the copy comes on top (bytes). */
 const SPARE_BYTES = 8_192;
 
-/** Where something is kept. */
-export interface CopyPlace {
-  readonly store: StoreName;
-  readonly key: string;
-}
+export type CopyPlace = Pick<StoredPiece, 'store' | 'key'>;
 
-/** The copy. No method rejects. */
-export interface SecondCopy {
-  /** Whether something so long could be written now, twice; null where there is no such place to ask. */
-  hasRoom(bytes: number): Promise<boolean | null>;
-  /** Keeps one thing; true when it was read back, or where there is no such place. */
-  put(place: CopyPlace, value: unknown): Promise<boolean>;
-  /** Takes one thing away; false when it may still be there. */
-  remove(place: CopyPlace): Promise<boolean>;
-  /** What is there; null where there is no such place. */
-  places(): Promise<readonly CopyPlace[] | null>;
-  /** What is at these places and can be read, as pieces for the database. */
-  pieces(places: readonly CopyPlace[]): Promise<readonly StoredPiece[]>;
-}
+/** One text for each place: a blank is in no name of a store. */
+export const placeName = ({ store, key }: CopyPlace): string => `${store} ${key}`;
 
-/** Whether a place has a second copy. */
 export function isCopied({ store, key }: CopyPlace): boolean {
   return COPIED_STORES.includes(store) && !PASSING.test(key);
 }
 
 /** Makes the copy over the caches, which may be missing or throw; one that does not answer in `limitMs` is left out. */
-export function createSecondCopy(caches: () => CacheStorage | null, limitMs: number): SecondCopy {
+export function createSecondCopy(caches: () => CacheStorage | null, limitMs: number) {
   let isStuck = false;
   const soon = async <T>(promise: Promise<T>): Promise<T> => {
     let hangs = false;
@@ -87,21 +71,27 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
     }
   };
   return {
-    hasRoom: (bytes) => attempt<boolean | null>(null, false, (cache) => takes(cache, bytes)),
-    put: (place, value) =>
+    /** Whether something so long could be written now, twice; null where there is no such place to ask. */
+    hasRoom: (bytes: number): Promise<boolean | null> =>
+      attempt<boolean | null>(null, false, (cache) => takes(cache, bytes)),
+    /** Keeps one thing; true when it was read back, or where there is no such place. */
+    put: (place: CopyPlace, value: unknown): Promise<boolean> =>
       attempt(true, false, (cache) => written(cache, addressOf(place), canonicalJson(value))),
-    async remove(place) {
+    /** Takes one thing away; false when it may still be there. */
+    async remove(place: CopyPlace): Promise<boolean> {
       const removed = await attempt(true, false, async (cache) => {
         await cache.delete(addressOf(place));
         return true;
       });
       return isStuck ? castAway() : removed;
     },
-    places: () =>
+    /** What is there; null where there is no such place. */
+    places: (): Promise<readonly CopyPlace[] | null> =>
       attempt<readonly CopyPlace[] | null>(null, null, async (cache) =>
         (await cache.keys()).flatMap(({ url }) => placeAt(new URL(url).pathname) ?? []),
       ),
-    async pieces(places) {
+    /** What is at these places and can be read, as pieces for the database. */
+    async pieces(places: readonly CopyPlace[]): Promise<readonly StoredPiece[]> {
       const all: StoredPiece[] = [];
       for (const place of places) {
         const value = await attempt<unknown>(null, null, async (cache) =>
@@ -114,6 +104,8 @@ export function createSecondCopy(caches: () => CacheStorage | null, limitMs: num
     },
   };
 }
+/** The copy. No method rejects. */
+export type SecondCopy = ReturnType<typeof createSecondCopy>;
 
 /** Whether something so long is taken twice; not read back, for another tab may be asking as well. */
 async function takes(cache: Cache, bytes: number): Promise<boolean> {

@@ -4,32 +4,15 @@
  */
 import * as z from 'zod/mini';
 import { type ClinicPlan, parsePlan, PLAN_SCHEMA } from '../core/group/plan.ts';
+import type { RecordSet } from '../core/group/records/merge.ts';
 import type { Heard } from '../core/group/records/missing.ts';
 import { RECORD_SCHEMA, type RideRecord } from '../core/group/records/record.ts';
-import { type DamagedPiece, parseRecord } from '../core/group/records/recordFile.ts';
+import { parseRecord } from '../core/group/records/recordFile.ts';
 import { type FinishedTurn, readFinished, readRound, type SavedRound } from '../core/group/savedRound.ts';
 import { hashJson } from '../core/math/hash.ts';
-import type { Shape } from './ladder.ts';
+import { type RecordKind, recordOf } from './ladder.ts';
 import { OWN_RIDE } from './sharedKept.ts';
 import type { KeptRecord, NewRecord } from './types.ts';
-
-/** What is kept of sessions, by the kind of its records. */
-export const RECORD_KINDS = {
-  plan: 'clinic-plan',
-  round: 'clinic-round',
-  /** Rides of all devices, so that pictures and reports see them all. */
-  record: 'clinic-record',
-  finished: 'clinic-finished',
-  undone: 'clinic-undone',
-  said: 'clinic-said',
-  own: OWN_RIDE,
-  /** The token of the tab that may change all this; there is one, under its kind. */
-  owner: 'clinic-owner',
-} as const;
-/** Kinds of which one stands there for a session, under its id. */
-const OF_SESSION: readonly string[] = [RECORD_KINDS.round, RECORD_KINDS.said];
-/** Kinds whose data name their session; there may be several. */
-const IN_SESSION: readonly string[] = [RECORD_KINDS.record, RECORD_KINDS.own, RECORD_KINDS.finished];
 
 const shortText = z.string().check(z.maxLength(200));
 const saidSchema = z.strictObject({
@@ -63,62 +46,55 @@ const saidSchema = z.strictObject({
 });
 
 /** What devices said of a session, and what was taken back. */
-export interface Said {
-  readonly heard: readonly Heard[];
-  readonly withdrawn: readonly string[];
-  readonly damaged: readonly DamagedPiece[];
-}
+export type Said = Omit<RecordSet, 'records'> & { readonly heard: readonly Heard[] };
 
-const shape = <T>(schema: number, read: (value: unknown) => T | null): Shape<T> => ({
+/** A note beside a ride that was marked here. It goes into no copy: a ride from a file is looked at like any other. */
+const ownSchema = z.strictObject({ planId: shortText, checksum: shortText });
+
+const readText = (value: unknown): string | null => (typeof value === 'string' ? value : null);
+
+const of = <T>(kind: string, schema: number, read: (value: unknown) => T | null): RecordKind<T> => ({
+  kind,
   schema,
-  steps: [],
   read,
 });
 
-/** A note beside a ride that was marked here. It goes into no copy: a ride from a file is looked at like any other. */
-interface OwnRide {
-  readonly planId: string;
-  readonly checksum: string;
-}
-const ownSchema = z.strictObject({ planId: shortText, checksum: shortText });
-
-const text = shape<string>(1, (value) => (typeof value === 'string' ? value : null));
-
-/** The door of each kind. */
-export const RECORD_SHAPES = {
-  plan: shape<ClinicPlan>(PLAN_SCHEMA, (value) => {
+/** What is kept of sessions. */
+export const SESSION_KINDS = {
+  plan: of<ClinicPlan>('clinic-plan', PLAN_SCHEMA, (value) => {
     const parsed = parsePlan(value);
     return parsed.ok ? parsed.plan : null;
   }),
-  round: shape<SavedRound>(1, readRound),
-  record: shape<RideRecord>(RECORD_SCHEMA, (value) => parseRecord(value).record),
-  finished: shape<FinishedTurn>(1, readFinished),
-  /** The id of a ride, with that of its session. */
-  undone: text,
-  owner: text,
-  own: shape<OwnRide>(1, (value) => ownSchema.safeParse(value).data ?? null),
-  said: shape<Said>(1, (value) => saidSchema.safeParse(value).data ?? null),
+  round: of<SavedRound>('clinic-round', 1, readRound),
+  /** Rides of all devices, so that pictures and reports see them all. */
+  record: of<RideRecord>('clinic-record', RECORD_SCHEMA, (value) => parseRecord(value).record),
+  finished: of<FinishedTurn>('clinic-finished', 1, readFinished),
+  /** Under the id of a ride, with that of its session. */
+  undone: of('clinic-undone', 1, readText),
+  said: of<Said>('clinic-said', 1, (value) => saidSchema.safeParse(value).data ?? null),
+  own: of(OWN_RIDE, 1, (value) => ownSchema.safeParse(value).data ?? null),
+  /** The token of the tab that may change all this; there is one, under its kind. */
+  owner: of('clinic-owner', 1, readText),
 };
+/** Kinds of which one stands there for a session, under its id. */
+const OF_SESSION: readonly string[] = [SESSION_KINDS.round.kind, SESSION_KINDS.said.kind];
+/** Kinds whose data name their session; there may be several. */
+const IN_SESSION: readonly string[] = [
+  SESSION_KINDS.record.kind,
+  SESSION_KINDS.own.kind,
+  SESSION_KINDS.finished.kind,
+];
 
-/** As it is kept. */
-export const recordOf = (kind: keyof typeof RECORD_KINDS, id: string, data: unknown): NewRecord => ({
-  kind: RECORD_KINDS[kind],
-  id,
-  schema: RECORD_SHAPES[kind].schema,
-  data,
-});
-export const roundOf = (saved: SavedRound): NewRecord => recordOf('round', saved.plan.id, saved);
+export const roundOf = (saved: SavedRound): NewRecord => recordOf(SESSION_KINDS.round, saved.plan.id, saved);
 
 /** That a ride was marked here. */
-export const noteOf = ({ id, planId, checksum }: RideRecord): NewRecord => {
-  const note: OwnRide = { planId, checksum };
-  return recordOf('own', id, note);
-};
+export const noteOf = ({ id, planId, checksum }: RideRecord): NewRecord =>
+  recordOf(SESSION_KINDS.own, id, { planId, checksum });
 
 /** Whether a record goes when a session is deleted. */
 export function isOfSession({ kind, id, data }: KeptRecord, planId: string): boolean {
   if (OF_SESSION.includes(kind)) return id === planId;
-  if (kind === RECORD_KINDS.undone) return data === planId;
+  if (kind === SESSION_KINDS.undone.kind) return data === planId;
   if (!IN_SESSION.includes(kind) || typeof data !== 'object' || data === null) return false;
   return 'planId' in data && data.planId === planId;
 }

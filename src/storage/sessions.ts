@@ -8,20 +8,19 @@ import { EMPTY_SET, mergeSets, type RecordSet } from '../core/group/records/merg
 import { type Heard, mergeHeard } from '../core/group/records/missing.ts';
 import type { RideRecord } from '../core/group/records/record.ts';
 import type { FinishedTurn, SavedRound } from '../core/group/savedRound.ts';
-import type { Shape } from './ladder.ts';
+import { type RecordKind, recordOf } from './ladder.ts';
 import {
   isOfSession,
   keyFromOthers,
   keysOfFinished,
-  RECORD_KINDS,
+  SESSION_KINDS,
   noteOf,
-  recordOf,
   type RiddenOnce,
   roundOf,
   type Said,
-  RECORD_SHAPES,
 } from './sessionShapes.ts';
-import type { NewRecord, RecordChange, RecordsNow, Storage } from './types.ts';
+import type { Storage } from './index.ts';
+import type { NewRecord, RecordChange, RecordsNow } from './types.ts';
 
 /** More damage than anybody reads is not kept. */
 const MOST_DAMAGED = 1_000;
@@ -32,12 +31,11 @@ async function withoutFinished(
   turn: RiddenOnce,
 ): Promise<NonNullable<RecordChange['drop']>> {
   const [own, older] = keysOfFinished(turn);
-  const there = await now.data(RECORD_KINDS.finished, older, RECORD_SHAPES.finished);
+  const there = await now.data(SESSION_KINDS.finished, older);
   const ids = there !== null && keysOfFinished(there)[0] === own ? [own, older] : [own];
-  return ids.map((id) => ({ kind: RECORD_KINDS.finished, id }));
+  return ids.map((id) => ({ kind: SESSION_KINDS.finished.kind, id }));
 }
 
-/** What was kept. */
 export interface KeptSessions {
   readonly plans: readonly ClinicPlan[];
   readonly rounds: readonly SavedRound[];
@@ -50,29 +48,6 @@ export interface KeptSessions {
   readonly undone: readonly string[];
 }
 
-/** The sessions of the tab that owns them. What changes them answers whether that is in the database; each change is done whole or not at all. */
-export interface OwnedSessions {
-  /** Everything at one moment; from then on this tab is the one that may change it. */
-  load(): Promise<KeptSessions>;
-  /** False once another tab has loaded: nothing is changed any more. */
-  readonly isOwned: () => boolean;
-  putPlan(plan: ClinicPlan): Promise<boolean>;
-  dropPlan(planId: string): Promise<boolean>;
-  putRound(saved: SavedRound): Promise<boolean>;
-  putFinished(turn: FinishedTurn): Promise<boolean>;
-  dropFinished(turn: FinishedTurn): Promise<boolean>;
-  /** A finished turn becomes a record, and its round moves on. */
-  keepRide(record: RideRecord, moved: SavedRound): Promise<boolean>;
-  /** A ride is no longer in its round; it is noted that its record is to go. */
-  undoRide(recordId: string, moved: SavedRound): Promise<boolean>;
-  /** A ride counts for another rider under a new record; it is noted that the old one is to go. */
-  giveRide(record: RideRecord, oldId: string, moved: SavedRound): Promise<boolean>;
-  /** The record of a ride that was undone. */
-  dropRide(recordId: string): Promise<boolean>;
-  /** Everything of a session, with the rides of all devices. */
-  dropSession(planId: string): Promise<boolean>;
-}
-
 /** What is kept of one session on all devices. */
 export interface CarriedSession {
   readonly set: RecordSet;
@@ -81,24 +56,14 @@ export interface CarriedSession {
 
 export const NOTHING_CARRIED: CarriedSession = { set: EMPTY_SET, heard: [] };
 
-/** What goes from device to device; any tab may add to it. */
-export interface CarriedSessions {
-  /** `own` are those of the records that were ridden on this device. */
-  load(planId: string): Promise<CarriedSession & { readonly own: ReadonlySet<RideRecord> }>;
-  /** Keeps what is new in `after`; true once all of it is in the database. */
-  keep(planId: string, before: CarriedSession, after: CarriedSession): Promise<boolean>;
-  /** Removes everything of the session: rides of all devices, and what they said. */
-  drop(planId: string): Promise<boolean>;
-}
-
 /** A tab that may lose the sessions to another. */
-interface SessionOwner {
+export interface SessionOwner {
   /** Of this tab alone. */
   readonly token: string;
   readonly isOwned: () => boolean;
   /** Tells the other tabs that this one has taken over. */
   readonly tell: () => void;
-  /** Calls back when another tab says that it has taken over. */
+  /** Calls back when another tab says that it has taken over. It may be late, and this one have taken over since. */
   readonly onTold: (look: () => void) => void;
   /** It was seen that another tab has taken over. */
   readonly lose: () => void;
@@ -106,16 +71,37 @@ interface SessionOwner {
 
 /** All records with what tells those of this device. */
 async function loadRecords(storage: Storage) {
-  const kept = await storage.listRecords(RECORD_KINDS.record, RECORD_SHAPES.record);
-  const notes = await storage.listRecords(RECORD_KINDS.own, RECORD_SHAPES.own);
+  const kept = await storage.listRecords(SESSION_KINDS.record);
+  const notes = await storage.listRecords(SESSION_KINDS.own);
   const markedHere = new Map(notes.map(({ id, data }) => [id, data.checksum]));
   const own = new Set(kept.flatMap(({ id, data }) => (markedHere.get(id) === data.checksum ? [data] : [])));
   return { kept, own };
 }
 
+async function readSessions(storage: Storage): Promise<KeptSessions> {
+  const all = async <T>(of: RecordKind<T>): Promise<readonly T[]> =>
+    (await storage.listRecords(of)).map(({ data }) => data);
+  const { kept, own } = await loadRecords(storage);
+  return {
+    plans: await all(SESSION_KINDS.plan),
+    rounds: await all(SESSION_KINDS.round),
+    records: kept.map(({ data }) => data).toSorted((a, b) => a.seq - b.seq),
+    own,
+    finished: await all(SESSION_KINDS.finished),
+    undone: (await storage.listRecords(SESSION_KINDS.undone)).map(({ id }) => id),
+  };
+}
+
+/** Everything of a session goes. */
+const allOf =
+  (planId: string) =>
+  async (now: RecordsNow): Promise<RecordChange> => ({
+    drop: (await now.all()).filter((one) => isOfSession(one, planId)),
+  });
+
 /** The sessions in a storage, for the tab that owns them. */
-export function createOwnedSessions(storage: Storage, owner: SessionOwner): OwnedSessions {
-  const token = recordOf('owner', RECORD_KINDS.owner, owner.token);
+export function createOwnedSessions(storage: Storage, owner: SessionOwner) {
+  const token = recordOf(SESSION_KINDS.owner, SESSION_KINDS.owner.kind, owner.token);
   /** Who stood in the database when our token could not be written over it; as long as they stand there, nobody else came. */
   let notReplaced: { readonly by: string | null } | null = null;
   const change = async (
@@ -123,7 +109,7 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
   ): Promise<boolean> => {
     if (!owner.isOwned()) return false;
     const answer = await storage.changeRecords(async (now) => {
-      const there = await now.data(RECORD_KINDS.owner, RECORD_KINDS.owner, RECORD_SHAPES.owner);
+      const there = await now.data(SESSION_KINDS.owner, SESSION_KINDS.owner.kind);
       if (there !== owner.token && now.inDatabase && notReplaced?.by === there) {
         const wished = await work(now);
         return { ...wished, put: [token, ...(wished.put ?? [])] };
@@ -139,96 +125,89 @@ export function createOwnedSessions(storage: Storage, owner: SessionOwner): Owne
   // Changes nothing, and sees who is the owner.
   owner.onTold(() => void change(() => ({})));
   const put = (...records: readonly NewRecord[]): Promise<boolean> => change(() => ({ put: records }));
-  const drop = (kind: string, id: string): Promise<boolean> => change(() => ({ drop: [{ kind, id }] }));
-  const all = async <T>(kind: string, of: Shape<T>): Promise<readonly T[]> =>
-    (await storage.listRecords(kind, of)).map(({ data }) => data);
+  const drop = (id: string, ...kinds: readonly { readonly kind: string }[]): Promise<boolean> =>
+    change(() => ({ drop: kinds.map(({ kind }) => ({ kind, id })) }));
   return {
+    /** False once another tab has loaded: nothing is changed any more. */
     isOwned: owner.isOwned,
-    async load() {
+    /** Everything at one moment; from then on this tab is the one that may change it. */
+    async load(): Promise<KeptSessions> {
       let before: typeof notReplaced = null;
       const answer = await storage.changeRecords(async (now) => {
-        if (now.inDatabase)
-          before = { by: await now.data(RECORD_KINDS.owner, RECORD_KINDS.owner, RECORD_SHAPES.owner) };
+        if (now.inDatabase) before = { by: await now.data(SESSION_KINDS.owner, SESSION_KINDS.owner.kind) };
         return { put: [token] };
       });
       notReplaced = answer?.saved === true ? null : before;
       owner.tell();
       // From here on no other tab changes anything.
-      const { kept, own } = await loadRecords(storage);
-      return {
-        plans: await all(RECORD_KINDS.plan, RECORD_SHAPES.plan),
-        rounds: await all(RECORD_KINDS.round, RECORD_SHAPES.round),
-        records: kept.map(({ data }) => data).toSorted((a, b) => a.seq - b.seq),
-        own,
-        finished: await all(RECORD_KINDS.finished, RECORD_SHAPES.finished),
-        undone: (await storage.listRecords(RECORD_KINDS.undone, RECORD_SHAPES.undone)).map(({ id }) => id),
-      };
+      return readSessions(storage);
     },
-    putPlan: (plan) => put(recordOf('plan', plan.id, plan)),
-    dropPlan: (planId) => drop(RECORD_KINDS.plan, planId),
-    putRound: (saved) => put(roundOf(saved)),
-    putFinished: (turn) => put(recordOf('finished', keysOfFinished(turn)[0], turn)),
-    dropFinished: (turn) => change(async (now) => ({ drop: await withoutFinished(now, turn) })),
-    keepRide: (record, moved) =>
+    putPlan: (plan: ClinicPlan): Promise<boolean> => put(recordOf(SESSION_KINDS.plan, plan.id, plan)),
+    dropPlan: (planId: string): Promise<boolean> => drop(planId, SESSION_KINDS.plan),
+    putRound: (saved: SavedRound): Promise<boolean> => put(roundOf(saved)),
+    putFinished: (turn: FinishedTurn): Promise<boolean> =>
+      put(recordOf(SESSION_KINDS.finished, keysOfFinished(turn)[0], turn)),
+    dropFinished: (turn: FinishedTurn): Promise<boolean> =>
+      change(async (now) => ({ drop: await withoutFinished(now, turn) })),
+    /** A finished turn becomes a record, and its round moves on. */
+    keepRide: (record: RideRecord, moved: SavedRound): Promise<boolean> =>
       change(async (now) => ({
-        put: [recordOf('record', record.id, record), noteOf(record), roundOf(moved)],
+        put: [recordOf(SESSION_KINDS.record, record.id, record), noteOf(record), roundOf(moved)],
         drop: await withoutFinished(now, record),
       })),
-    undoRide: (recordId, moved) => put(roundOf(moved), recordOf('undone', recordId, moved.plan.id)),
-    giveRide: (record, oldId, moved) =>
+    /** A ride is no longer in its round; it is noted that its record is to go. */
+    undoRide: (recordId: string, moved: SavedRound): Promise<boolean> =>
+      put(roundOf(moved), recordOf(SESSION_KINDS.undone, recordId, moved.plan.id)),
+    /** A ride counts for another rider under a new record; it is noted that the old one is to go. */
+    giveRide: (record: RideRecord, oldId: string, moved: SavedRound): Promise<boolean> =>
       put(
-        recordOf('record', record.id, record),
+        recordOf(SESSION_KINDS.record, record.id, record),
         noteOf(record),
         roundOf(moved),
-        recordOf('undone', oldId, moved.plan.id),
+        recordOf(SESSION_KINDS.undone, oldId, moved.plan.id),
       ),
-    dropRide: (recordId) =>
-      change(() => ({
-        drop: [RECORD_KINDS.record, RECORD_KINDS.own, RECORD_KINDS.undone].map((kind) => ({
-          kind,
-          id: recordId,
-        })),
-      })),
-    dropSession: (planId) =>
-      change(async (now) => ({ drop: (await now.all()).filter((one) => isOfSession(one, planId)) })),
+    /** The record of a ride that was undone. */
+    dropRide: (recordId: string): Promise<boolean> =>
+      drop(recordId, SESSION_KINDS.record, SESSION_KINDS.own, SESSION_KINDS.undone),
+    /** Everything of a session, with the rides of all devices. */
+    dropSession: (planId: string): Promise<boolean> => change(allOf(planId)),
   };
 }
+/** The sessions of the tab that owns them. What changes them answers whether that is in the database; each change is done whole or not at all. */
+export type OwnedSessions = ReturnType<typeof createOwnedSessions>;
 
 /** What is carried between devices, in a storage. */
-export function createCarriedSessions(storage: Storage): CarriedSessions {
+export function createCarriedSessions(storage: Storage) {
   return {
-    async load(planId) {
+    /** `own` are those of the records that were ridden on this device. */
+    async load(planId: string): Promise<CarriedSession & { readonly own: ReadonlySet<RideRecord> }> {
       const { kept, own } = await loadRecords(storage);
       const ours = kept.map(({ data }) => data).filter((record) => record.planId === planId);
-      const all = (await storage.listRecords(RECORD_KINDS.said, RECORD_SHAPES.said)).find(
-        ({ id }) => id === planId,
-      )?.data;
+      const all = (await storage.listRecords(SESSION_KINDS.said)).find(({ id }) => id === planId)?.data;
       const { heard = [], withdrawn = [], damaged = [] } = all ?? {};
       return { set: mergeSets({ records: ours, withdrawn, damaged }), heard, own };
     },
-    async keep(planId, before, after) {
+    /** Keeps what is new in `after`; true once all of it is in the database. */
+    async keep(planId: string, before: CarriedSession, after: CarriedSession): Promise<boolean> {
       const known = new Set(before.set.records);
       const rides = after.set.records
         .filter((record) => !known.has(record))
-        .map((data) => recordOf('record', keyFromOthers(data), data));
+        .map((data) => recordOf(SESSION_KINDS.record, keyFromOthers(data), data));
       const answer = await storage.changeRecords(async (now) => {
         // What another tab has noted meanwhile stays.
-        const there = await now.data(RECORD_KINDS.said, planId, RECORD_SHAPES.said);
+        const there = await now.data(SESSION_KINDS.said, planId);
         const { withdrawn, damaged } = mergeSets({ ...EMPTY_SET, ...there, records: [] }, after.set);
         const heard = mergeHeard([...(there?.heard ?? []), ...after.heard]);
         const data: Said = { heard, withdrawn, damaged: damaged.slice(0, MOST_DAMAGED) };
-        return { put: [...rides, recordOf('said', planId, data)] };
+        return { put: [...rides, recordOf(SESSION_KINDS.said, planId, data)] };
       });
       return answer?.saved === true;
     },
-    async drop(planId) {
-      const { kept } = await loadRecords(storage);
-      const keys = kept.filter(({ data }) => data.planId === planId).map(({ id }) => id);
-      // What was said goes last: should this break off, there is still something to delete.
-      const ridesGone = await storage.deleteRecords(RECORD_KINDS.record, keys);
-      const notesGone = await storage.deleteRecords(RECORD_KINDS.own, keys);
-      const saidGone = await storage.deleteRecords(RECORD_KINDS.said, [planId]);
-      return ridesGone === null && notesGone === null && saidGone === null;
+    /** Removes everything of the session: rides of all devices, and what they said. */
+    async drop(planId: string): Promise<boolean> {
+      return (await storage.changeRecords(allOf(planId)))?.saved === true;
     },
   };
 }
+/** What goes from device to device; any tab may add to it. */
+export type CarriedSessions = ReturnType<typeof createCarriedSessions>;

@@ -4,20 +4,14 @@
  */
 import * as z from 'zod/mini';
 import { parseLevel } from '../core/level/parse.ts';
-import { fingerprintShape, LEVEL_SCHEMA, seedShape } from '../core/level/schema.ts';
+import { fingerprintShape, type Level, LEVEL_SCHEMA, seedShape } from '../core/level/schema.ts';
 import { LIMITS } from '../core/math/limits.ts';
 import { isFields, isTooDeep } from '../core/math/measure.ts';
-import { parseRecording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
+import { parseRecording, type Recording, RECORDING_SCHEMA } from '../core/ride/recording.ts';
 import { CORRUPT, climbFields, type Fields, NEWER, type StoredReading, type Step } from './ladder.ts';
-import {
-  type KeptRecord,
-  type KeptSettings,
-  type OwnLevel,
-  RIDE_SCHEMA,
-  type StoredResult,
-  type SavedRide,
-  type StoreName,
-} from './types.ts';
+
+/** Version of the shape of a kept ride. */
+export const RIDE_SCHEMA = 2;
 
 /** Until version 1 only marked rides were kept, all of them ridden and marked by the first physics and rules. */
 const markedByTheFirst: Step = (old) => ({
@@ -37,34 +31,40 @@ export const LADDERS = {
   localBackup: [],
 } as const satisfies Readonly<Record<string, readonly Step[]>>;
 
-const ratioOf100 = z.number().check(z.gte(0), z.lte(100));
-const mark = z.nullable(ratioOf100);
+/** 0 to 100. */
+const mark = z.nullable(z.number().check(z.gte(0), z.lte(100)));
 const shortText = z.string().check(z.maxLength(80));
 const id = z.string().check(z.regex(/^[\w-]{1,64}$/));
+/** Milliseconds since 1970. */
 const timeMs = z.number().check(z.gte(0));
 const version = z.int().check(z.gte(1));
-
 const rulesText = z.string().check(z.minLength(1), z.maxLength(40));
-const resultFields = {
-  schema: z.literal(RIDE_SCHEMA),
-  id,
-  savedAtMs: timeMs,
-  levelId: shortText,
-  levelTitle: shortText,
-  levelHash: fingerprintShape,
-  seed: seedShape,
-  bikeId: shortText,
-  riderId: shortText,
-  kind: z.enum(['ride', 'check', 'clinic']),
-  standing: z.enum(['marked', 'to-mark', 'unfinished']),
-  physicsVersion: rulesText,
-  rulesVersion: z.nullable(rulesText),
-  total: mark,
-  marks: z.strictObject({ cadence: mark, foresight: mark, easing: mark, chainLine: mark, economy: mark }),
-  passed: z.boolean(),
-};
+
 const resultSchema = z
-  .strictObject(resultFields)
+  .strictObject({
+    schema: z.literal(RIDE_SCHEMA),
+    /** Random; the same ride has the same id on every device. */
+    id,
+    savedAtMs: timeMs,
+    levelId: shortText,
+    levelTitle: shortText,
+    levelHash: fingerprintShape,
+    seed: seedShape,
+    bikeId: shortText,
+    riderId: shortText,
+    kind: z.enum(['ride', 'check', 'clinic']),
+    /** It has its marks, they are still to be worked out, or it broke off before the finish and never gets any. */
+    standing: z.enum(['marked', 'to-mark', 'unfinished']),
+    /** Version of the physics it was ridden by. */
+    physicsVersion: rulesText,
+    /** Version of the rules it was marked by; null without marks. */
+    rulesVersion: z.nullable(rulesText),
+    /** Null without marks. */
+    total: mark,
+    /** Null where the ride gave nothing to judge. */
+    marks: z.strictObject({ cadence: mark, foresight: mark, easing: mark, chainLine: mark, economy: mark }),
+    passed: z.boolean(),
+  })
   .check(
     z.refine(
       ({ standing, total, rulesVersion }) =>
@@ -75,22 +75,56 @@ const levelSchema = z.strictObject({
   schema: z.literal(1),
   id,
   savedAtMs: timeMs,
+  /** Hidden but still here, so that deleting can be undone. */
   deleted: z.boolean(),
   level: z.unknown(),
 });
 const settingsSchema = z.strictObject({
   schema: z.literal(1),
   savedAtMs: timeMs,
+  /** Version of `value`, counted by those who own it. */
   version,
   value: z.unknown(),
 });
 const recordSchema = z.strictObject({
   kind: z.string().check(z.regex(/^[a-z][a-z-]{0,39}$/)),
   id,
+  /** Version of `data`, counted by those who own it. */
   schema: version,
   savedAtMs: timeMs,
   data: z.unknown(),
 });
+
+/** What a ride came to, without the ride itself. */
+export type StoredResult = Readonly<z.infer<typeof resultSchema>>;
+
+/** A whole kept ride. It has one writer and never changes, but for its marks, which may come later. */
+export interface SavedRide extends StoredResult {
+  readonly recording: Recording;
+  /** The level itself, where it is not one that comes with the game. */
+  readonly level?: Level;
+}
+
+export interface OwnLevel extends Readonly<z.infer<typeof levelSchema>> {
+  readonly level: Level;
+}
+
+/** The choices of the person, opaque here. */
+export type KeptSettings = Readonly<z.infer<typeof settingsSchema>>;
+
+/** Anything else that is kept by kind and id, such as a clinic; its data are opaque here. */
+export type KeptRecord = Readonly<z.infer<typeof recordSchema>>;
+
+/** The parts of the database, and what each holds. */
+export interface KeptThings {
+  readonly rides: SavedRide;
+  readonly results: StoredResult;
+  readonly levels: OwnLevel;
+  readonly settings: KeptSettings;
+  readonly records: KeptRecord;
+}
+export type StoreName = keyof KeptThings;
+export const STORES: readonly StoreName[] = ['rides', 'results', 'levels', 'settings', 'records'];
 
 /** The result part of a ride: everything but what makes it a whole one. */
 export function withoutRide(ride: Fields): Fields {
@@ -108,7 +142,6 @@ export function readResultOfRide(value: unknown): StoredReading<StoredResult> {
   return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
 }
 
-/** Reads a whole ride with everything in it. */
 function readRide(value: unknown): StoredReading<SavedRide> {
   const result = readResultOfRide(value);
   if (!result.ok) return result;
@@ -147,16 +180,6 @@ function readRecord(value: unknown): StoredReading<KeptRecord> {
   return parsed.success ? { ok: true, value: parsed.data } : CORRUPT;
 }
 
-/** What each store holds. */
-export interface KeptThings {
-  readonly rides: SavedRide;
-  readonly results: StoredResult;
-  readonly levels: OwnLevel;
-  readonly settings: KeptSettings;
-  readonly records: KeptRecord;
-}
-
-/** The reader of each store. */
 export const READERS: { readonly [S in StoreName]: (value: unknown) => StoredReading<KeptThings[S]> } = {
   rides: notTooDeep(readRide),
   results: notTooDeep((value) => readBy(LADDERS.results, resultSchema, value)),
@@ -170,7 +193,6 @@ function notTooDeep<T>(read: (value: unknown) => StoredReading<T>): (value: unkn
   return (value) => (isTooDeep(value, LIMITS.copy.deep.most) ? CORRUPT : read(value));
 }
 
-/** Key of the one settings record. */
 export const SETTINGS_KEY = 'settings';
 
 /** The key a readable value has in its store. */

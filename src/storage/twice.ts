@@ -6,43 +6,61 @@ import type { MemoryAccess, StoreAccess } from './access.ts';
 import type { Connection } from './connection.ts';
 import { Fault } from './faults.ts';
 import { type PlaceOutcome, placeAll } from './place.ts';
-import { type CopyPlace, isCopied, type SecondCopy } from './secondCopy.ts';
+import { type CopyPlace, isCopied, placeName, type SecondCopy } from './secondCopy.ts';
 import type { StoredPiece } from './types.ts';
 
-/** What is to be put and removed, after a look at what is there. It is asked twice, and may be asked more often. */
-export type Plan = (
-  access: StoreAccess,
-  inDatabase: boolean,
-) => Promise<{ readonly pieces: readonly StoredPiece[]; readonly drop: readonly CopyPlace[] } | null>;
+/** What is put and removed in one step. */
+export interface StoreChange {
+  readonly pieces?: readonly StoredPiece[];
+  readonly drop?: readonly CopyPlace[];
+}
+
+/** A change that depends on what is there, null for none. It is asked twice, and may be asked more often. */
+export type Plan = (access: StoreAccess, inDatabase: boolean) => Promise<StoreChange | null>;
 
 /** Whether everything was deleted since this was asked for. */
 export type Deleted = () => boolean;
 
-/** Looks what is planned, and does it if that is still so: copies of what goes, database, copies of what comes. @throws Fault */
+/** Where things are kept, and what is kept of them besides. */
+interface Places {
+  readonly connection: Connection;
+  readonly memory: MemoryAccess;
+  readonly secondCopy: SecondCopy;
+}
+
+/**
+ * Looks what is planned, and does it if that is still so: copies of what goes, database, copies of what comes. A change
+ * that is no plan needs no look.
+ * @throws Fault
+ */
 export async function changeTwice(
-  { connection, memory }: { readonly connection: Connection; readonly memory: MemoryAccess },
-  secondCopy: SecondCopy,
-  plan: Plan,
+  { connection, memory, secondCopy }: Places,
+  wished: StoreChange | Plan,
   isDeleted: Deleted,
 ): Promise<readonly PlaceOutcome[] | null> {
-  const planned = await connection.run('readonly', (access) => plan(access, true));
+  const plan: Plan = typeof wished === 'function' ? wished : () => Promise.resolve(wished);
+  const planned =
+    typeof wished === 'function' ? await connection.run('readonly', (access) => plan(access, true)) : wished;
   if (planned === null) return null;
   const dropped = new Set<string>();
-  const dropCopies = async (places: readonly CopyPlace[]): Promise<void> => {
+  const dropCopies = async (places: readonly CopyPlace[] = []): Promise<void> => {
     for (const place of places) {
-      const name = `${place.store} ${place.key}`;
+      const name = placeName(place);
       if (!dropped.has(name) && !(await secondCopy.remove(place))) throw new Fault('connection-lost');
       dropped.add(name);
     }
   };
   await dropCopies(planned.drop);
-  await makeSure(secondCopy, planned.pieces);
+  await makeSure(secondCopy, planned.pieces ?? []);
   const done = await connection.run('readwrite', async (access) => {
-    const now = isDeleted() ? { pieces: [], drop: [] } : await plan(access, true);
+    const now = isDeleted() ? {} : await plan(access, true);
     if (now === null) return null;
-    for (const { store, key } of now.drop) await access.remove(store, key);
-    const outcomes = await placeAll(access, now.pieces);
-    return { outcomes, drop: now.drop, values: await valuesOf(access, now.pieces.filter(isCopied)) };
+    const { pieces = [], drop = [] } = now;
+    for (const { store, key } of drop) await access.remove(store, key);
+    const outcomes = await placeAll(access, pieces);
+    const values: [CopyPlace, unknown][] = [];
+    for (const one of pieces.filter(isCopied)) values.push([one, await access.get(one.store, one.key)]);
+    return { outcomes, drop, values };
   });
   if (done === null) return null;
   for (const { store, key } of done.drop) await memory.remove(store, key);
@@ -70,32 +88,4 @@ async function copyEach(
     // Deleted while it was on its way, it must not come back from here.
     if (isDeleted()) await secondCopy.remove(place);
   }
-}
-
-/** Database, then second copy. @throws Fault */
-export async function writeTwice(
-  connection: Connection,
-  secondCopy: SecondCopy,
-  pieces: readonly StoredPiece[],
-  isDeleted: Deleted,
-): Promise<readonly PlaceOutcome[]> {
-  await makeSure(secondCopy, pieces);
-  const { outcomes, values } = await connection.run('readwrite', async (access) => {
-    const some = isDeleted() ? [] : pieces;
-    return {
-      outcomes: await placeAll(access, some),
-      values: await valuesOf(access, some.filter(isCopied)),
-    };
-  });
-  await copyEach(secondCopy, values, isDeleted);
-  return outcomes;
-}
-
-async function valuesOf(
-  access: StoreAccess,
-  places: readonly CopyPlace[],
-): Promise<readonly (readonly [CopyPlace, unknown])[]> {
-  const all: (readonly [CopyPlace, unknown])[] = [];
-  for (const one of places) all.push([one, await access.get(one.store, one.key)]);
-  return all;
 }

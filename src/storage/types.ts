@@ -1,94 +1,18 @@
 /**
- * What is kept on this device, and what can be asked of the keeping, as plain types. Everything stays here:
+ * What is kept on this device, and what is answered to those who ask the keeping, as plain types. Everything stays here:
  * no accounts, nothing is sent. Problems are codes; the words for them are found by the pages.
  */
 import type { StoreAddress } from '../core/transfer/clubStore.ts';
-import type { MarkName } from '../core/coach/types.ts';
-import type { Level } from '../core/level/schema.ts';
-import type { Recording } from '../core/ride/recording.ts';
-import type { Shape } from './ladder.ts';
+import type { RecordKind } from './ladder.ts';
+import type { KeptRecord, SavedRide, StoredResult, StoreName } from './shapes.ts';
 
-/** Version of the shape of a kept ride. */
-export const RIDE_SCHEMA = 2;
-
-/**
- * How a ride stands with its marks: it has them, they are still to be worked out, or it broke off before the finish
- * and never gets any.
- */
-type RideStanding = 'marked' | 'to-mark' | 'unfinished';
-
-/** What a ride came to, without the ride itself. */
-export interface StoredResult {
-  readonly schema: typeof RIDE_SCHEMA;
-  /** Random; the same ride has the same id on every device. */
-  readonly id: string;
-  /** Milliseconds since 1970. */
-  readonly savedAtMs: number;
-  readonly levelId: string;
-  readonly levelTitle: string;
-  readonly levelHash: string;
-  readonly seed: number;
-  readonly bikeId: string;
-  readonly riderId: string;
-  readonly kind: 'ride' | 'check' | 'clinic';
-  readonly standing: RideStanding;
-  /** Version of the physics it was ridden by. */
-  readonly physicsVersion: string;
-  /** Version of the rules it was marked by; null without marks. */
-  readonly rulesVersion: string | null;
-  /** 0 to 100; null without marks. */
-  readonly total: number | null;
-  /** 0 to 100 each, or null where the ride gave nothing to judge. */
-  readonly marks: Readonly<Record<MarkName, number | null>>;
-  readonly passed: boolean;
-}
+export type { KeptRecord, KeptSettings, OwnLevel, SavedRide, StoredResult, StoreName } from './shapes.ts';
 
 /** What marking adds to a ride that was kept without. */
 export type Marking = Pick<StoredResult, 'total' | 'marks' | 'passed' | 'rulesVersion'>;
 
-/** A whole kept ride. It has one writer and never changes, but for its marks, which may come later. */
-export interface SavedRide extends StoredResult {
-  readonly recording: Recording;
-  /** The level itself, where it is not one that comes with the game. */
-  readonly level?: Level;
-}
-
-/** A ride that is to be kept; version and time are added. The id comes from `newRideId`. */
+/** A ride that is to be kept; version and time are added. The id comes from `newId`. */
 export type NewRide = Omit<SavedRide, 'schema' | 'savedAtMs'>;
-
-/** A ride in the list. Without a recording it can be counted but not watched. */
-export interface ListedRide extends StoredResult {
-  readonly hasRecording: boolean;
-}
-
-/** A level made or imported on this device. */
-export interface OwnLevel {
-  readonly schema: 1;
-  readonly id: string;
-  readonly savedAtMs: number;
-  /** Hidden but still here, so that deleting can be undone. */
-  readonly deleted: boolean;
-  readonly level: Level;
-}
-
-/** The choices of the person, opaque here. */
-export interface KeptSettings {
-  readonly schema: 1;
-  readonly savedAtMs: number;
-  /** Version of `value`, counted by those who own it. */
-  readonly version: number;
-  readonly value: unknown;
-}
-
-/** Anything else that is kept by kind and id, such as a clinic; its data are opaque here. */
-export interface KeptRecord {
-  readonly kind: string;
-  readonly id: string;
-  /** Version of `data`, counted by those who own it. */
-  readonly schema: number;
-  readonly savedAtMs: number;
-  readonly data: unknown;
-}
 
 /** A record that is to be put; its time is added. */
 export type NewRecord = Omit<KeptRecord, 'savedAtMs'>;
@@ -98,12 +22,11 @@ export interface RecordsNow {
   /** False where the database does not answer, and these are only the ones in memory. */
   readonly inDatabase: boolean;
   /** The data of a record, or null where there is none that can be read. */
-  data<T>(kind: string, id: string, shape: Shape<T>): Promise<T | null>;
+  data<T>(of: RecordKind<T>, id: string): Promise<T | null>;
   /** All records whose envelope can be read. */
   all(): Promise<readonly KeptRecord[]>;
 }
 
-/** What is put and removed in one step. */
 export interface RecordChange {
   readonly put?: readonly NewRecord[];
   readonly drop?: readonly Pick<KeptRecord, 'kind' | 'id'>[];
@@ -146,9 +69,6 @@ export type SaveAnswer =
       readonly localBackup: boolean;
     };
 
-/** The parts of the database. */
-export type StoreName = 'rides' | 'results' | 'levels' | 'settings' | 'records';
-
 /** Something kept that this version cannot read. It is left where it is. */
 export interface Damaged {
   readonly store: StoreName;
@@ -186,7 +106,6 @@ export interface StoredPiece {
   readonly mine: boolean;
 }
 
-/** The good pieces of an import and the refused ones. */
 export interface OpenedImport {
   readonly pieces: readonly StoredPiece[];
   readonly refused: readonly Refused[];
@@ -194,7 +113,6 @@ export interface OpenedImport {
   readonly clubStore: StoreAddress | null;
 }
 
-/** A piece of an import that was not taken. */
 export interface Refused {
   readonly id?: string;
   /**
@@ -204,7 +122,6 @@ export interface Refused {
   readonly code: 'corrupt' | 'newer-version' | 'differs' | 'checksum' | 'too-much';
 }
 
-/** What became of an import. */
 export interface ImportReport {
   /** Pieces that are in the database now and were not before. */
   readonly added: number;
@@ -228,56 +145,3 @@ export type DeleteAnswer =
 
 /** What the browser says to "please do not clear this by yourself". */
 export type Persistence = 'granted' | 'refused' | 'unknown';
-
-/** The keeping. No method rejects; reading gives what can be read. */
-export interface Storage {
-  readonly health: Health;
-  /** What was found unreadable so far. */
-  readonly damaged: readonly Damaged[];
-  /** Calls back when `health` has changed; the answer stops it. */
-  subscribe(listener: (health: Health) => void): () => void;
-  /**
-   * Calls back when another tab deletes everything, before it is gone: whatever is still in memory must not be
-   * written back. The answer stops it.
-   */
-  onDeletedElsewhere(listener: () => void): () => void;
-  saveRide(ride: NewRide): Promise<SaveAnswer>;
-  /** Adds the marks to a ride that was kept without; null where there is no such ride. */
-  markRide(id: string, marking: Marking): Promise<SaveAnswer | null>;
-  /** Newest first. */
-  listRides(): Promise<readonly ListedRide[]>;
-  /** The whole ride, or null where it is unknown, unreadable or only its result is left. */
-  getRide(id: string): Promise<SavedRide | null>;
-  /** Keeps the settings; refuses where settings of a newer version are kept. */
-  saveSettings(value: unknown, version: number): Promise<SaveAnswer>;
-  /** The settings, or null where there are none that can be read. */
-  loadSettings<T>(shape: Shape<T>): Promise<T | null>;
-  /** Keeps a level under its id, also one that was deleted. */
-  saveLevel(level: Level): Promise<SaveAnswer>;
-  /** Hides a level; null where there is none. `restoreLevel` brings it back. */
-  deleteLevel(id: string): Promise<SaveAnswer | null>;
-  restoreLevel(id: string): Promise<SaveAnswer | null>;
-  /** Own levels that are not deleted, last saved first. */
-  listLevels(): Promise<readonly OwnLevel[]>;
-  putRecord(record: NewRecord): Promise<SaveAnswer>;
-  /**
-   * Looks at the records and changes them in one transaction: all of it or nothing. `work` may be called several
-   * times; where it answers null nothing is changed, and so is the answer.
-   */
-  changeRecords(work: (now: RecordsNow) => Promise<RecordChange | null>): Promise<SaveAnswer | null>;
-  /** Records of a kind whose data can be read, last saved first. */
-  listRecords<T>(
-    kind: string,
-    shape: Shape<T>,
-  ): Promise<readonly { readonly id: string; readonly savedAtMs: number; readonly data: T }[]>;
-  /** Removes records of a kind for good: those with these ids, or all. Null when done, else why not. */
-  deleteRecords(kind: string, ids?: readonly string[]): Promise<ProblemCode | null>;
-  exportAll(): Promise<ExportFile>;
-  /** Takes in a copy that was opened elsewhere, part by part; rejects where the parts do. What came before is kept. */
-  importOpened(parts: AsyncIterable<OpenedImport>): Promise<ImportReport>;
-  /** Takes a copy in. One that was changed after it was saved changes nothing here unless `evenIfChanged` is set. */
-  importAll(value: unknown, options?: { readonly evenIfChanged: boolean }): Promise<ImportReport>;
-  deleteEverything(): Promise<DeleteAnswer>;
-  /** Asks the browser to keep the data; call it after the first saved ride, when the person has a reason to agree. */
-  requestPersistence(): Promise<Persistence>;
-}

@@ -23,7 +23,6 @@ export function riderName(id: string): string {
   return names.has(name) ? names(name) : names('rider-own');
 }
 
-/** What a level teaches, by its code. */
 export const lessonName = (lesson: Level['teaches']): string => names(`lesson-${lesson}`);
 
 /** The same on a child's patch, in a child's words where the lesson's own name is none. */
@@ -42,7 +41,6 @@ export function levelWords(
   return bundled.find(({ id }) => id === own.id) ?? own;
 }
 
-/** How many gears a bike has, and where. */
 export function bikeGears(bike: Bike): string {
   const [rings = 1, rear = 1] = shifterPlaces(bike);
   const where = !hasHub(bike) ? (rings * rear === 1 ? 'single' : 'sprockets') : rings === 1 ? 'hub' : 'both';

@@ -4,7 +4,6 @@
  * compares both on every message.
  */
 
-/** What can be filled in. */
 export type Values = Readonly<Record<string, string | number>>;
 type Options = Intl.NumberFormatOptions & Intl.PluralRulesOptions;
 /** A number with the way it is written and counted. */
@@ -54,12 +53,10 @@ function once<T>(name: string, locale: string, options: Options, make: () => T):
   return kept.get(key) as T;
 }
 
-/** How numbers are written in a language. */
 export function numberWriter(locale: string, options: Options): Intl.NumberFormat {
   return once('number', locale, options, () => new Intl.NumberFormat(locale, options));
 }
 
-/** The text of a pattern. */
 export function fill(book: Book, pattern: Pattern, values: Values): string {
   if (typeof pattern === 'string') return pattern;
   return pattern

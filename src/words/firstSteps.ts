@@ -10,7 +10,6 @@ const say = words('ride');
 
 type Step = 'rear-easier' | 'rear-harder' | 'ease';
 
-/** What is said once a step was done. */
 export const stepDone = (step: Step, bike: Bike): string =>
   say(`done-${step}`, {
     gears: hasHub(bike) ? 'hub' : 'sprockets',

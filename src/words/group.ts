@@ -18,10 +18,8 @@ export function planTitle({ title }: Pick<ClinicPlan, 'title'>): string {
   return say.has(name) ? say(name) : title;
 }
 
-/** A check ride as a plan can have it. */
 export type PlannedCheck = Extract<PlanRide, { readonly kind: 'check' }>;
 
-/** What a check ride of a plan is called. */
 export function checkTitle({ audience, needs }: PlannedCheck): string {
   if (needs === undefined) return say(`check-${audience}`);
   return say(audience === 'children' ? 'check-children-hub' : `check-everyone-${needs}`);

@@ -20,7 +20,6 @@ const say = words('problems');
 type Name = keyof Messages['problems'];
 type About<A extends ProblemAbout> = Problem & { readonly about: A };
 
-/** What is wrong, as a sentence. */
 export function sentenceOf(problem: Problem): string {
   return sentenceIn(createFormat('metric'))(problem);
 }
@@ -158,7 +157,6 @@ function foundIn(values: Problem['values']): { is: 'nothing' | 'list' | 'object'
 
 const KINDS = ['number', 'int', 'string', 'boolean', 'array', 'object'] as const;
 
-/** What should stand there. */
 function neededIn(values: Problem['values']): { needed: (typeof KINDS)[number] | 'other' } {
   return { needed: KINDS.find((kind) => kind === values['needed']) ?? 'other' };
 }

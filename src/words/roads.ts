@@ -10,7 +10,6 @@ const say = words('roadFile');
 /** Shorter rests are told in seconds (s). */
 const MINUTES_FROM_S = 90;
 
-/** What such a problem is, as a sentence. */
 export function roadSentence(problem: Problem, format: Format): string {
   const { values } = problem;
   const code = problem.code as RoadCode;

@@ -5,21 +5,18 @@ import type { Format } from './format.ts';
 
 type Values = Problem['values'];
 
-/** The number of that name. */
 export function number(values: Values, name: string): number {
   const value = values[name];
   if (typeof value !== 'number') throw new Error(`no number ${name}`);
   return value;
 }
 
-/** The text of that name. */
 export function text(values: Values, name: string): string {
   const value = values[name];
   if (typeof value !== 'string') throw new Error(`no text ${name}`);
   return value;
 }
 
-/** The list of texts of that name. */
 export function texts(values: Values, name: string): readonly string[] {
   const value = values[name];
   if (typeof value !== 'object') throw new Error(`no texts ${name}`);

@@ -8,8 +8,8 @@ import type { Messages } from './messages.ts';
 
 /** Name of a message file without its ending. */
 type WordFile = keyof Messages;
-/** A message file as it is carried: names with their patterns, and the attributes that some terms have. */
-export type Carried = readonly (readonly [
+/** A message file as it travels: names with their patterns, and the attributes that some terms have. */
+export type WordList = readonly (readonly [
   id: string,
   value: Entry['value'],
   attributes?: Entry['attributes'],
@@ -19,7 +19,6 @@ type Filled<Message> = [Message] extends [null] ? [] : [values: Exclude<Message,
 /** Messages in which nothing is filled in. */
 type Plain<File> = { [Id in keyof File]: File[Id] extends null ? Id : never }[keyof File];
 
-/** Says the messages of one file. */
 export interface Say<File> {
   (id: Plain<File>): string;
   <Id extends keyof File>(id: Id, ...values: Filled<File[Id]>): string;
@@ -76,8 +75,8 @@ export const missingWords = (of: string): readonly WordFile[] =>
   [...wanted].filter((file) => here.get(of)?.has(file) !== true);
 
 /** Takes a file of a language in; its numbers are written as they are at a place. */
-export function take(of: string, file: string, carried: Carried, locale = of): void {
-  const entries = new Map(carried.map(([id, value, attributes = {}]) => [id, { value, attributes }]));
+export function take(of: string, file: string, list: WordList, locale = of): void {
+  const entries = new Map(list.map(([id, value, attributes = {}]) => [id, { value, attributes }]));
   here.set(of, (here.get(of) ?? new Map<string, Book>()).set(file, { entries, locale }));
 }
 

@@ -13,13 +13,11 @@ import {
   type Told,
 } from './rpc.ts';
 
-/** What may be asked along. */
 interface AskOptions<Part> {
   readonly onPart?: ((part: Part) => void) | undefined;
   readonly signal?: AbortSignal | undefined;
 }
 
-/** The page's side of a service. */
 interface WorkerClient<Service> {
   /** Rejects with `Cancelled` once `signal` says so, and with another error where nobody could do it. */
   ask<Name extends keyof Service & string>(

@@ -6,7 +6,7 @@ import type { GearCandidate, GearOutcome } from '../core/coach/gearCheck.ts';
 import type { Level } from '../core/level/schema.ts';
 import type { RideJob } from '../core/ride/job.ts';
 import type { Recording } from '../core/ride/recording.ts';
-import type { GearJob, Judged, Reference } from './jobs.ts';
+import type { GearJob } from './jobs.ts';
 import { connect } from './asking.ts';
 import type { Workplace } from './line.ts';
 import type { Workshop } from './workshop.ts';
@@ -23,18 +23,6 @@ interface GearTell {
   readonly onCandidate: (candidate: GearCandidate) => void;
 }
 
-/** Plans and judges off the main thread. All promises reject with `Cancelled` once their signal says so, or after a stop. */
-export interface Planner {
-  /** Plans a job, or answers at once if it was planned before. */
-  prepare(job: RideJob, onShare?: OnShare, signal?: AbortSignal): Promise<Reference>;
-  /** Judges a recording against the reference ride of its own bike, rider and seed. */
-  judge(level: Level, recording: Recording, onShare?: OnShare): Promise<Judged>;
-  /** Rides the own bike and all other parts over a road; answers with how many other parts there were. */
-  checkGears(job: GearJob, tell: GearTell, signal?: AbortSignal): Promise<number>;
-  /** Ends the worker; the planner cannot be used afterwards. */
-  stop(): void;
-}
-
 /** How a planner treats a worker that breaks down. */
 interface PlannerOptions {
   /** Hears of a worker that broke down or fell silent; somebody else does its work by then. */
@@ -47,19 +35,21 @@ interface PlannerOptions {
 }
 
 /** Starts the planner. Nothing is loaded before the first question. */
-export function createPlanner(
-  workplace: Workplace<Workshop>,
-  { onBroken, patienceS }: PlannerOptions = {},
-): Planner {
+export function createPlanner(workplace: Workplace<Workshop>, { onBroken, patienceS }: PlannerOptions = {}) {
   const worker = connect<Workshop>({ ...workplace, afterSilence: 'here', onBroken, silenceS: patienceS });
   return {
-    prepare: (job, onPart, signal) => worker.ask('prepare', job, { onPart, signal }),
-    judge: (level, recording, onPart) => worker.ask('judge', { level, recording }, { onPart }),
-    checkGears: (job, { onOwn, onCandidate }, signal) =>
+    prepare: (job: RideJob, onPart?: OnShare, signal?: AbortSignal) =>
+      worker.ask('prepare', job, { onPart, signal }),
+    judge: (level: Level, recording: Recording, onPart?: OnShare) =>
+      worker.ask('judge', { level, recording }, { onPart }),
+    checkGears: (job: GearJob, { onOwn, onCandidate }: GearTell, signal?: AbortSignal) =>
       worker.ask('checkGears', job, {
         onPart: (found) => (found.kind === 'own' ? onOwn(found.outcome) : onCandidate(found.candidate)),
         signal,
       }),
-    stop: () => worker.close(),
+    /** Ends the worker; the planner cannot be used afterwards. */
+    stop: (): void => worker.close(),
   };
 }
+/** Plans and judges off the main thread; what each question means is said in `workshop.ts`. All promises reject with `Cancelled` once their signal says so, or after a stop. */
+export type Planner = ReturnType<typeof createPlanner>;

@@ -5,12 +5,10 @@
 import type { RoadAnswers } from '../core/gpx/choose.ts';
 import type { RoadStretch } from '../core/gpx/types.ts';
 import type { LevelWishes } from '../core/gpx/level.ts';
-import type { RecordedSample } from '../core/gpx/recorded.ts';
 import type { GpxOutcome } from '../core/gpx/summary.ts';
 import { refused } from '../core/gpx/types.ts';
-import type { ParseResult } from '../core/level/parse.ts';
 import type { RoadPitch, RoadRider } from '../core/recorded/rideFigures.ts';
-import type { AgainQuestion, GpxDesk, RiddenAnswer } from './gpxDesk.ts';
+import type { AgainQuestion, GpxDesk } from './gpxDesk.ts';
 import { connect } from './asking.ts';
 import type { Workplace } from './line.ts';
 import { Cancelled } from './rpc.ts';
@@ -22,22 +20,6 @@ interface GpxReading {
   cancel(): void;
 }
 
-/** Reads files one at a time; questions are about the one read last. */
-interface GpxImporter {
-  /** Fetches the worker, so that nothing is fetched while a file is read. */
-  prepare(): void;
-  read(file: Blob, onShare: (share: number) => void): GpxReading;
-  answer(answers: RoadAnswers): Promise<GpxOutcome>;
-  cut(wishes: LevelWishes): Promise<ParseResult>;
-  recorded(stretch: RoadStretch): Promise<readonly RecordedSample[] | null>;
-  /** What was ridden on the road, pitch by pitch. */
-  ridden(who: RoadRider): Promise<RiddenAnswer>;
-  /** The same pitch with what the best ride does there; as it was where that cannot be worked out. */
-  best(who: RoadRider, pitch: RoadPitch): Promise<RoadPitch>;
-  /** A pitch with the way to it as a level. */
-  again(pitch: RoadPitch, words: AgainQuestion['words']): Promise<ParseResult>;
-}
-
 const NO_READER = refused('no-reader');
 
 /** What is answered where nobody reads, or nobody waits any more. */
@@ -45,20 +27,23 @@ const lostOutcome = (error: unknown): GpxOutcome =>
   error instanceof Cancelled ? { kind: 'cancelled' } : { kind: 'refused', problems: NO_READER.problems };
 
 /** Starts nothing before it is asked for. Work that hangs in a worker would hang the page as well, so it is given up. */
-export function createGpxImporter(workplace: Workplace<GpxDesk>): GpxImporter {
+export function createGpxImporter(workplace: Workplace<GpxDesk>) {
   const worker = connect<GpxDesk>({ ...workplace, afterSilence: 'nobody' });
   return {
-    prepare: () => worker.prepare(),
-    read(file, onPart) {
+    /** Fetches the worker, so that nothing is fetched while a file is read. */
+    prepare: (): void => worker.prepare(),
+    read(file: Blob, onPart: (share: number) => void): GpxReading {
       const stopping = new AbortController();
       const asked = worker.ask('read', file, { onPart, signal: stopping.signal });
       return { outcome: asked.catch(lostOutcome), cancel: () => stopping.abort() };
     },
-    answer: (answers) => worker.ask('answer', answers).catch(lostOutcome),
-    cut: (wishes) => worker.ask('cut', wishes).catch(() => NO_READER),
-    recorded: (stretch) => worker.ask('recorded', stretch).catch(() => null),
-    ridden: (who) => worker.ask('ridden', who).catch(() => ({ ok: false, why: 'no-road' })),
-    best: (who, pitch) => worker.ask('best', { who, pitch }).catch(() => pitch),
-    again: (pitch, words) => worker.ask('again', { pitch, words }).catch(() => NO_READER),
+    answer: (answers: RoadAnswers) => worker.ask('answer', answers).catch(lostOutcome),
+    cut: (wishes: LevelWishes) => worker.ask('cut', wishes).catch(() => NO_READER),
+    recorded: (stretch: RoadStretch) => worker.ask('recorded', stretch).catch(() => null),
+    ridden: (who: RoadRider) =>
+      worker.ask('ridden', who).catch(() => ({ ok: false, why: 'no-road' }) as const),
+    best: (who: RoadRider, pitch: RoadPitch) => worker.ask('best', { who, pitch }).catch(() => pitch),
+    again: (pitch: RoadPitch, words: AgainQuestion['words']) =>
+      worker.ask('again', { pitch, words }).catch(() => NO_READER),
   };
 }

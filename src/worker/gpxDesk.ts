@@ -46,7 +46,7 @@ export interface GpxDesk {
 }
 
 /** What was ridden, or why that cannot be told. */
-export type RiddenAnswer =
+type RiddenAnswer =
   | { readonly ok: true; readonly figures: RoadRideFigures }
   | { readonly ok: false; readonly why: RoadRideProblem | 'no-road' };
 

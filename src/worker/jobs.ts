@@ -21,7 +21,6 @@ export type GearFound =
   | { readonly kind: 'own'; readonly outcome: GearOutcome }
   | { readonly kind: 'other'; readonly candidate: GearCandidate };
 
-/** The reference ride of a job. */
 export interface Reference {
   readonly key: string;
   readonly recording: Recording;
@@ -30,7 +29,6 @@ export interface Reference {
   readonly report: RideReport;
 }
 
-/** A ride that was judged. */
 export interface Judged {
   readonly key: string;
   readonly report: RideReport;

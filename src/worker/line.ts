@@ -12,7 +12,6 @@ export interface Workplace<Service> {
   readonly here: () => Promise<Service>;
 }
 
-/** Who can do the work. */
 export interface WorkerOptions<Service> extends Workplace<Service> {
   /** Who works after the second silence. Work that hangs in a worker may hang here as well, with the page. */
   readonly afterSilence: 'here' | 'nobody';
@@ -27,12 +26,6 @@ const LOOK_EVERY_MS = 1000;
 /** A worker that falls silent is started anew so often, counted from its last sign. */
 const STARTS = 2;
 
-interface Line {
-  open(): void;
-  send(asked: Asked): void;
-  hangUp(): void;
-}
-
 interface LineEnds {
   readonly receive: (told: Told) => void;
   readonly owes: () => boolean;
@@ -46,7 +39,7 @@ interface LineEnds {
 export function openLine<Service extends Methods<Service>>(
   { start, here, afterSilence, onBroken, silenceS = SILENCE_S }: WorkerOptions<Service>,
   { receive, owes, unanswered, onLost }: LineEnds,
-): Line {
+) {
   let send: ((asked: Asked) => void) | null = null;
   let worker: Worker | null = null;
   let starts = 0;
@@ -105,10 +98,10 @@ export function openLine<Service extends Methods<Service>>(
     }, LOOK_EVERY_MS);
   };
   return {
-    open: () => {
+    open: (): void => {
       if (send === null) open();
     },
-    send: (asked) => {
+    send: (asked: Asked): void => {
       if (send === null) open();
       send?.(asked);
     },

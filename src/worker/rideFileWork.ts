@@ -24,6 +24,5 @@ async function* ridesOf(text: string): AsyncGenerator<SomeRides> {
   yield { share, rides: joinParts(some) };
 }
 
-/** The service of reading rides. */
 export const rideFileService = { readRides: telling(ridesOf) };
 export type RideFileService = typeof rideFileService;

@@ -25,7 +25,6 @@ export interface RideOfPlan {
   readonly own: boolean;
 }
 
-/** What was counted. */
 export interface GroupCount {
   readonly picture: GroupPicture;
   /** Checksums of rides that were left out, because they did not come out as their marks say. */

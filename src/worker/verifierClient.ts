@@ -10,25 +10,21 @@ import { connect } from './asking.ts';
 import type { Workplace } from './line.ts';
 import type { GroupCount, RideOfPlan, Verifier } from './verifier.ts';
 
-/** Rides the rides of groups again, each once. Both reject where nobody can do it. */
-export interface GroupVerifier {
-  /** What came of rides of other devices, in their order. */
-  verify(plan: ClinicPlan, records: readonly RideRecord[]): Promise<readonly Remark[]>;
-  /** Lays rides over each other. A newer question takes the place of an older one, which rejects. */
-  picture(plan: ClinicPlan, rides: readonly RideOfPlan[]): Promise<GroupCount>;
-}
-
 /** Verifies over bundled levels and those of a plan; nothing is loaded before the first question. */
-export function createGroupVerifier(workplace: Workplace<Verifier>, levels: readonly Level[]): GroupVerifier {
+export function createGroupVerifier(workplace: Workplace<Verifier>, levels: readonly Level[]) {
   const worker = connect<Verifier>({ ...workplace, afterSilence: 'nobody' });
   let counting: AbortController | null = null;
   return {
-    verify: (plan, records) =>
+    /** What came of rides of other devices, in their order. */
+    verify: (plan: ClinicPlan, records: readonly RideRecord[]): Promise<readonly Remark[]> =>
       worker.ask('verify', { plan, levels, rides: records.map((record) => ({ record, own: false })) }),
-    picture(plan, rides) {
+    /** Lays rides over each other. A newer question takes the place of an older one, which rejects. */
+    picture(plan: ClinicPlan, rides: readonly RideOfPlan[]): Promise<GroupCount> {
       counting?.abort();
       counting = new AbortController();
       return worker.ask('picture', { plan, levels, rides }, { signal: counting.signal });
     },
   };
 }
+/** Rides the rides of groups again, each once. Both reject where nobody can do it. */
+export type GroupVerifier = ReturnType<typeof createGroupVerifier>;

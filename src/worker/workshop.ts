@@ -28,7 +28,6 @@ interface Planned {
   readonly reference: Reference;
 }
 
-/** A ride to be judged. */
 interface Ridden {
   readonly level: Level;
   readonly recording: Recording;

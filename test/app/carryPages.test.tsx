@@ -3,7 +3,7 @@ import { render } from 'preact';
 import { describe, expect, it } from 'vitest';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
 import type { Services } from '../../src/app/services.ts';
-import { initialState } from '../../src/state/store.ts';
+import { initialState } from '../../src/state/reduce.ts';
 import { collectPage, joinPage } from '../../src/app/carryPages.tsx';
 import { ClubStorePage } from '../../src/app/storePages.tsx';
 import { words } from '../../src/words/words.ts';

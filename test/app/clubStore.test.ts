@@ -139,7 +139,7 @@ describe('a person on this device agreed', () => {
     expect(JSON.stringify(await storage.exportAll())).not.toMatch(/hill-42|club\.example/);
     // Nor left behind where it was kept before.
     const anything = { schema: 1, steps: [], read: (value: unknown) => value };
-    expect(await storage.listRecords('clinic-store', anything)).toEqual([]);
+    expect(await storage.listRecords({ kind: 'clinic-store', ...anything })).toEqual([]);
   });
 
   it.each([

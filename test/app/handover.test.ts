@@ -155,8 +155,10 @@ describe('collecting', () => {
     await storage.putRecord({ kind: 'clinic-record', id: 'other', schema: 1, data: other });
     await desk.drop();
     const anything = { schema: 1, steps: [], read: (value: unknown) => value };
-    expect(await storage.listRecords('clinic-record', anything)).toMatchObject([{ id: 'other' }]);
-    expect(await storage.listRecords('clinic-said', anything)).toEqual([]);
+    expect(await storage.listRecords({ kind: 'clinic-record', ...anything })).toMatchObject([
+      { id: 'other' },
+    ]);
+    expect(await storage.listRecords({ kind: 'clinic-said', ...anything })).toEqual([]);
     expect(desk.collected()).toMatchObject({ set: { records: [] }, heard: [] });
   });
 

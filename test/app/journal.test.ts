@@ -7,13 +7,7 @@ import { TICKS_PER_S } from '../../src/core/ride/clock.ts';
 import { type LiveRide, replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideCommand } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
-import {
-  dropJournal,
-  type Journal,
-  JOURNAL_TICKS,
-  openJournal,
-  readJournals,
-} from '../../src/app/ride/journal.ts';
+import { dropJournal, Journal, JOURNAL_TICKS, readJournals } from '../../src/app/ride/journal.ts';
 import type { GroupTurn } from '../../src/state/groupTurn.ts';
 import { rideAgain } from '../../src/app/ride/replay.ts';
 import type { Storage } from '../../src/storage/index.ts';
@@ -109,7 +103,7 @@ describe('a journal', () => {
     async (seed) => {
       const { storage, get, settled } = await openQuickStorage();
       const ride = startRide(world);
-      const journal = openJournal(`ride-${seed}`, what, get, 0);
+      const journal = new Journal(`ride-${seed}`, what, get, 0);
       for (const part of [150, 333, 1201]) {
         await rideOn(ride, journal, part, seed, settled);
         if (ride.now.tick < JOURNAL_TICKS) continue;
@@ -125,7 +119,7 @@ describe('a journal', () => {
   it('is written at once when a lever is pushed', async () => {
     const { storage, get } = await openQuickStorage();
     const ride = startRide(world);
-    const journal = openJournal('one', what, get, 0);
+    const journal = new Journal('one', what, get, 0);
     for (let i = 0; i < 30; i += 1) ride.step([]);
     journal.note(ride, false);
     expect(await readJournals(storage)).toEqual([]);
@@ -137,7 +131,7 @@ describe('a journal', () => {
   it('of a ride that goes on holds the whole ride, whether in the same tab or in another', async () => {
     const { storage, get, settled } = await openQuickStorage();
     const first = startRide(world);
-    const journal = openJournal('one', what, get, 0);
+    const journal = new Journal('one', what, get, 0);
     await rideOn(first, journal, 1500, 7, settled);
     await journal.flush(first);
     let { recording, partCount } = await theOne(storage);
@@ -151,7 +145,7 @@ describe('a journal', () => {
     expect(replayRecording(world, recording).same).toBe(true);
     const elsewhere = startRide(world);
     rideAgain(elsewhere, recording);
-    const other = openJournal('one', { ...what, partCount }, get, 0);
+    const other = new Journal('one', { ...what, partCount }, get, 0);
     await rideOn(elsewhere, other, 900, 9, settled);
     await other.flush(elsewhere);
     const last = (await theOne(storage)).recording;
@@ -165,7 +159,7 @@ describe('a journal', () => {
   it('of somebody who rests by the road for more than an hour is offered like any other', async () => {
     const { storage, get } = await openQuickStorage();
     const ride = startRide(world);
-    const journal = openJournal('long', what, get, 0);
+    const journal = new Journal('long', what, get, 0);
     ride.step([{ kind: 'brake', on: true }]);
     while (ride.now.tick < 3700 * TICKS_PER_S && ride.now.phase !== 'finished') ride.step([]);
     await journal.flush(ride);
@@ -185,7 +179,7 @@ describe('a journal', () => {
       rider,
     };
     const ride = startRide(world);
-    const journal = openJournal('one', { ...what, turn, rest: 'clinic/s/plan-1' }, get, 0);
+    const journal = new Journal('one', { ...what, turn, rest: 'clinic/s/plan-1' }, get, 0);
     for (let i = 0; i < 6; i += 1) {
       await rideOn(ride, journal, 700, i, settled);
       await journal.flush(ride);
@@ -213,20 +207,20 @@ describe('a journal', () => {
       order.push('in the database');
       return answer;
     };
-    const waited = openJournal('slow', what, () => slow)
+    const waited = new Journal('slow', what, () => slow)
       .begun(60_000)
       .then(() => order.push('the pedals turn'));
     open({ ...storage, health: storage.health, damaged: storage.damaged, putRecord });
     await waited;
     expect(order).toEqual(['in the database', 'the pedals turn']);
-    await openJournal('missing', what, () => Promise.reject(new Error('not fetched'))).begun(60_000);
-    await openJournal('never', what, () => new Promise(() => undefined)).begun(20);
+    await new Journal('missing', what, () => Promise.reject(new Error('not fetched'))).begun(60_000);
+    await new Journal('never', what, () => new Promise(() => undefined)).begun(20);
   });
 
   it('that cannot be written costs the ride nothing', async () => {
     const ride = startRide(world);
     let asked = 0;
-    const journal = openJournal('one', what, () => {
+    const journal = new Journal('one', what, () => {
       asked += 1;
       return Promise.reject(new Error('the part is missing'));
     });

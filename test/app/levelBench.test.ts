@@ -9,7 +9,7 @@ import { workplaceOf } from '../worker/nearWorker.ts';
 import { LEVEL } from './clinicGiven.ts';
 
 it('says at once that a level is kept, also while the browser does not answer what else is there', async () => {
-  const storage = await openStorage({ indexedDB: null, localStorage: null });
+  const storage = await openStorage({ indexedDB: () => null, localStorage: () => null });
   const silent = { storage: Promise.resolve(storage), refresh: () => new Promise<void>(() => undefined) };
   const desk = openLevelBench(silent as unknown as Keeping, createPlanner(workplaceOf(createWorkshop)));
   // Without a database nothing is kept for good, and that is what is said.

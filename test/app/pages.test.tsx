@@ -14,7 +14,8 @@ import type { Services } from '../../src/app/services.ts';
 import type { Recording } from '../../src/core/ride/recording.ts';
 import { KEY_ACTIONS, type KeyAction, type Keys } from '../../src/core/settings/settings.ts';
 import { VIEWS } from '../../src/state/address.ts';
-import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
+import { initialState, reduce } from '../../src/state/reduce.ts';
+import type { Action, State } from '../../src/state/store.ts';
 import { noServices } from './noServices.ts';
 import { words } from '../../src/words/words.ts';
 import { common, keyWords, lessonName } from '../../src/words/common.ts';
@@ -212,21 +213,21 @@ describe('what is kept', () => {
 
   it('a window that keeps nothing says so on the first page', () => {
     expect(all('.start-notice')).toHaveLength(0);
-    send({ kind: 'keeping', code: 'memory' });
+    send({ kind: 'found', found: { keeping: 'memory' } });
     expect(all('.start-notice')[0]?.textContent).toMatch(/keeps nothing/);
   });
 });
 
 describe('the levels', () => {
   it('say it where own levels cannot be shown, for nobody could tell that from having none', () => {
-    send({ kind: 'keeping', code: 'not-fetched' });
+    send({ kind: 'found', found: { keeping: 'not-fetched' } });
     for (const view of ['levels', 'progress', 'about', 'bike'] as const) {
       go(view);
       const notes = all('[role="note"]').map((note) => note.textContent);
       expect([view, ...notes]).toEqual([view, common('health-not-fetched')]);
     }
     expect(common('health-not-fetched')).toContain('your own levels are not shown');
-    send({ kind: 'keeping', code: null });
+    send({ kind: 'found', found: { keeping: null } });
     expect(root.querySelector('[role="note"]')).toBeNull();
   });
 });
@@ -241,7 +242,7 @@ describe('a level that somebody made', () => {
       sentence: 'Schalt, eh dat piel geiht.',
       lang,
     };
-    send({ kind: 'own-levels', levels: [own] });
+    send({ kind: 'found', found: { ownLevels: [own] } });
     const trace = { samples: [], events: [], beforePitch: [] };
     const recording = { checkpoints: ['0'], bike: state.settings.bike, rider: state.settings.rider };
     const seen: Record<string, number> = {};
@@ -278,7 +279,7 @@ describe('a paused ride', () => {
   beforeEach(() => {
     send({ kind: 'ask-ride', rest: level.id });
     send({ kind: 'accept-cautions' });
-    send({ kind: 'ride-phase', phase: 'paused', countdownS: null });
+    send({ kind: 'ride', shows: { phase: 'paused', countdownS: null } });
   });
 
   it('rides on at a push of the button', () => {
@@ -292,7 +293,7 @@ describe('a paused ride', () => {
     expect(named()).toEqual(words(KEY_ACTIONS));
     state = { ...state, levels: [{ ...level, carries: 'apples' }] };
     send({ kind: 'ask-ride', rest: level.id });
-    send({ kind: 'ride-phase', phase: 'paused', countdownS: null });
+    send({ kind: 'ride', shows: { phase: 'paused', countdownS: null } });
     expect(named()).toEqual(words(['rear-easier', 'rear-harder', 'pause']));
   });
 

@@ -7,8 +7,7 @@ import { replayRecording, startRide } from '../../src/core/ride/run.ts';
 import type { RideEvent } from '../../src/core/ride/types.ts';
 import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { cueAt, cuesBesideGuide } from '../../src/app/ride/cues.ts';
-import { NO_FIRST_STEPS } from '../../src/app/ride/firstSteps.ts';
-import { createRideLoop } from '../../src/app/ride/loop.ts';
+import { RideLoop } from '../../src/app/ride/loop.ts';
 import { afterEvents, EMPTY_BOARD } from '../../src/app/ride/remarks.ts';
 import { cueText } from '../../src/words/cues.ts';
 import { levelById } from '../core/ride/worlds.ts';
@@ -24,7 +23,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false, waitS = 
   const ride = startRide(world);
   const log: string[] = [];
   const events: RideEvent[] = [];
-  const loop = createRideLoop({
+  const loop = new RideLoop({
     ride,
     level: ridden,
     aids: () => ridden.aids,
@@ -34,7 +33,7 @@ function loopWith(stopLinesM: readonly number[] = [], autoEase = false, waitS = 
     waitS,
     brakesAtLines: () => autoEase,
     script: null,
-    firstSteps: NO_FIRST_STEPS,
+    firstSteps: { stands: () => false },
     listeners: {
       frame: () => undefined,
       events: (list) => events.push(...list),

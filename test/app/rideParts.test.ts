@@ -6,8 +6,7 @@ import { watchPicture } from '../../src/app/ride/pictureWatch.ts';
 import { startRide } from '../../src/core/ride/run.ts';
 import type { RideCommand } from '../../src/core/ride/types.ts';
 import { DEFAULT_KEYS, USUAL_PAD_BUTTONS, withPadButton } from '../../src/core/settings/settings.ts';
-import type { InputCommand } from '../../src/input/actions.ts';
-import { createInputHub } from '../../src/input/hub.ts';
+import { createInputHub, type InputCommand } from '../../src/input/hub.ts';
 import type { FirstStepShown } from '../../src/state/firstSteps.ts';
 import { levelById, worldOn } from '../core/ride/worlds.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
@@ -26,6 +25,7 @@ describe('the first steps with the levers', () => {
     const commands: RideCommand[] = [];
     const shown: (FirstStepShown | null)[] = [];
     const steps = firstStepsOf({
+      isAsked: true,
       ride,
       hub: { now: () => ({ pressure: 'steady', braking: false }) },
       byEar: false,

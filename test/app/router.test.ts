@@ -2,7 +2,7 @@
 import { afterEach, expect, it, vi } from 'vitest';
 import { joinRouter } from '../../src/app/router.ts';
 import { DEFAULT_KEYS } from '../../src/core/settings/settings.ts';
-import { initialState } from '../../src/state/store.ts';
+import { initialState } from '../../src/state/reduce.ts';
 
 afterEach(() => vi.restoreAllMocks());
 

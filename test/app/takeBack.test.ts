@@ -9,7 +9,7 @@ import { workplaceOf } from '../worker/nearWorker.ts';
 const rides = Array.from({ length: 350 }, (_, i) => keptRide(i));
 const file = new Blob([JSON.stringify(copyOf({ rides }))]);
 const workplace = workplaceOf(() => copyService);
-const open = () => openStorage({ indexedDB: null, localStorage: null });
+const open = () => openStorage({ indexedDB: () => null, localStorage: () => null });
 
 describe('taking a copy back', () => {
   it('brings all of it, the same as in one go', async () => {

@@ -50,13 +50,13 @@ describe('a healthy database', () => {
       return {
         settings: await storage.loadSettings(shape),
         levels: (await storage.listLevels()).map(({ id }) => id),
-        records: (await storage.listRecords('clinic', shape)).map(({ data }) => data),
+        records: (await storage.listRecords({ kind: 'clinic', ...shape })).map(({ data }) => data),
         same:
           JSON.stringify((await storage.getRide('ride-one'))?.recording) ===
           JSON.stringify(window.rideLike('x').recording),
         copy: localStorage.getItem('before-the-hill.small-copy')?.includes('ride-one'),
-        removed: await storage.deleteRecords('clinic'),
-        left: await storage.listRecords('clinic', shape),
+        removed: await storage.deleteRecords('clinic', ['a']),
+        left: await storage.listRecords({ kind: 'clinic', ...shape }),
       };
     });
     expect(kept).toMatchObject({
@@ -240,7 +240,7 @@ describe('a broken or newer database', () => {
           { schema: 1, rides: [{ ...window.rideLike('two'), schema: 1, savedAtMs: 1 }] },
           { evenIfChanged: true },
         ),
-        await storage.deleteRecords('clinic'),
+        await storage.deleteRecords('clinic', ['a']),
         (await storage.exportAll()).complete,
       ];
     });

@@ -54,7 +54,7 @@ describe('a database that the browser has thrown away', () => {
     expect(await openIn(page)).toEqual({ kind: 'kept', problem: null });
     expect(await wholeIn(page)).toEqual(['one', 'three', 'two']);
     const records = await page.evaluate(() =>
-      window.storage.listRecords('clinic', { schema: 1, steps: [], read: (value) => value }),
+      window.storage.listRecords({ kind: 'clinic', schema: 1, read: (value) => value }),
     );
     expect(records.map(({ data }) => data)).toEqual(['new']);
     await close();
@@ -91,11 +91,7 @@ describe('a database that the browser has thrown away', () => {
     await loseDatabase(page);
     await openIn(page);
     const ids = await page.evaluate(async () => {
-      const all = await window.storage.listRecords('clinic', {
-        schema: 1,
-        steps: [],
-        read: (value) => value,
-      });
+      const all = await window.storage.listRecords({ kind: 'clinic', schema: 1, read: (value) => value });
       return all.map(({ id }) => id);
     });
     expect(ids).toEqual(['b']);

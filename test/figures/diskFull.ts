@@ -8,7 +8,7 @@ import type { AddressInfo } from 'node:net';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { between, type Random, seededRandom } from '../../src/core/math/random.ts';
 import type * as Room from '../../src/storage/index.ts';
-import type { Health, NewRide, SaveAnswer, SavedRide, Storage } from '../../src/storage/types.ts';
+import type { Health, NewRide, SaveAnswer, SavedRide, Storage } from '../../src/storage/index.ts';
 import { findChromium } from '../browser/chromium.ts';
 import { serveFolder } from '../browser/server.ts';
 import { builtSiteFolder } from '../browser/site.ts';

@@ -33,7 +33,7 @@ function note(where: string, input: Hostile, index: number, ms: number, fault: s
 
 /** The doors, in this process; what counts is the time of the processor, since others may use the machine. */
 async function doors(upTo: number): Promise<string> {
-  const storage = await openStorage({ indexedDB: null, localStorage: null });
+  const storage = await openStorage({ indexedDB: () => null, localStorage: () => null });
   await storage.importAll(copyOf({ rides: RIDES }));
   const kept = async (): Promise<string> =>
     JSON.stringify(await Promise.all(RIDES.map((ride) => storage.getRide(ride['id'] as string))));

@@ -13,7 +13,7 @@ import { levelOfText } from '../../src/features/bench/shareLink.ts';
 import { NOTHING_READ, readText } from '../../src/features/handover/reading.ts';
 import { recordingSentence } from '../../src/cli/common/print.ts';
 import { sentenceOf } from '../../src/words/problems.ts';
-import type { Storage } from '../../src/storage/types.ts';
+import type { Storage } from '../../src/storage/index.ts';
 import type { Hostile } from './inputs.ts';
 
 /** Puts an input through its door; answers with what became of it, in a word. */

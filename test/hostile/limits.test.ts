@@ -67,7 +67,7 @@ async function toldOfText(text: string): Promise<string | null> {
 }
 
 async function toldOfCopy(value: object): Promise<string | null> {
-  const storage = await openStorage({ indexedDB: null, localStorage: null });
+  const storage = await openStorage({ indexedDB: () => null, localStorage: () => null });
   const { refused } = await storage.importAll(value, { evenIfChanged: true });
   return refused.find(({ code }) => code === 'too-much' || code === 'corrupt')?.code ?? null;
 }

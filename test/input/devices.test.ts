@@ -1,9 +1,8 @@
 /** Keys, fingers and gamepad buttons as they arrive in a document, up to the commands that come out. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { InputCommand } from '../../src/input/actions.ts';
 import { buttonsDown, createGamepads, padsOf } from '../../src/input/gamepad.ts';
 import { shakeFor } from '../../src/input/haptic.ts';
-import { createInputHub, type InputHub } from '../../src/input/hub.ts';
+import { createInputHub, type InputCommand, type InputHub } from '../../src/input/hub.ts';
 import { listenToKeys } from '../../src/input/keyboard.ts';
 import {
   DEFAULT_KEYS,

@@ -1,7 +1,7 @@
 /** Commands that come out of the hub: each change once, sweeps of a held lever, everything up after a loss of focus. */
 import { describe, expect, it } from 'vitest';
-import type { HoldMode, InputCommand } from '../../src/input/actions.ts';
-import { createInputHub } from '../../src/input/hub.ts';
+import type { HoldMode } from '../../src/input/held.ts';
+import { createInputHub, type InputCommand } from '../../src/input/hub.ts';
 
 function recorded(mode: HoldMode = 'hold') {
   const sent: InputCommand[] = [];

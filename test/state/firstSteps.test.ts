@@ -8,6 +8,7 @@ function begin(autoEase = false, lookMs = 0) {
   const seen: (FirstStepShown | null)[] = [];
   let known = 0;
   const steps = createFirstSteps({
+    isAsked: true,
     autoEase,
     rollTicks: ROLL,
     lookMs,

@@ -5,7 +5,8 @@ import { BIKES, riderById } from '../../src/core/model/presets.ts';
 import { hashOf } from '../../src/state/address.ts';
 import { type GroupTurn, sessionOfPlace, sessionPlace } from '../../src/state/groupTurn.ts';
 import { KEY_ACTIONS, type Keys } from '../../src/core/settings/settings.ts';
-import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
+import { initialState, reduce } from '../../src/state/reduce.ts';
+import type { Action, State } from '../../src/state/store.ts';
 import { levelById } from '../core/ride/worlds.ts';
 
 const keys = Object.fromEntries(KEY_ACTIONS.map((action, i) => [action, [`Key${i}`]])) as unknown as Keys;
@@ -67,7 +68,7 @@ describe('a turn of a group', () => {
 
   it('begins once however often the button is tapped, and anew after a pause', () => {
     expect(after(seen, { kind: 'ride-turn', turn })).toBe(seen);
-    const paused = after(seen, { kind: 'ride-phase', phase: 'paused', countdownS: null });
+    const paused = after(seen, { kind: 'ride', shows: { phase: 'paused', countdownS: null } });
     expect(after(paused, { kind: 'ride-turn', turn }).ride?.attempt).toBe(2);
   });
 });

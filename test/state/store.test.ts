@@ -9,7 +9,8 @@ import { nextLevel, rowsOf } from '../../src/core/coach/ladder.ts';
 import { checkAddress, difficultyStepAfter, rideRoad } from '../../src/state/rideLevel.ts';
 import { KEY_ACTIONS, type Keys, withKey } from '../../src/core/settings/settings.ts';
 import { createStore } from '../../src/state/createStore.ts';
-import { type Action, initialState, reduce, type State } from '../../src/state/store.ts';
+import { initialState, reduce } from '../../src/state/reduce.ts';
+import type { Action, State } from '../../src/state/store.ts';
 import file from '../../levels/one-pitch-announced.json' with { type: 'json' };
 import { sentenceOf } from '../../src/words/problems.ts';
 
@@ -154,7 +155,7 @@ describe('a ride', () => {
   it('leaving ends it, and words about it change nothing any more', () => {
     const left = reduce(riding, { kind: 'address', address: { view: 'levels', rest: '' } });
     expect(left.ride).toBeNull();
-    expect(reduce(left, { kind: 'ride-phase', phase: 'paused', countdownS: null })).toBe(left);
+    expect(reduce(left, { kind: 'ride', shows: { phase: 'paused', countdownS: null } })).toBe(left);
   });
 
   it('a debrief without a ride is the start page', () => {

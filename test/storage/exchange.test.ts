@@ -5,7 +5,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hashJson } from '../../src/core/math/hash.ts';
-import { type ExportFile, RIDE_SCHEMA, type SavedRide } from '../../src/storage/types.ts';
+import { RIDE_SCHEMA } from '../../src/storage/shapes.ts';
+import type { ExportFile, SavedRide } from '../../src/storage/types.ts';
 import { openWithoutDatabase, rideLike, sample, without } from './given.ts';
 
 const seeded = { seed: 20_261_125, numRuns: 60 };

@@ -2,8 +2,14 @@
  * What the tests of the storage start from: the samples of every version, a simple store in memory that can be
  * made to fail, and a storage without a database.
  */
-import { openStorage, type StorageOptions } from '../../src/storage/index.ts';
-import { type NewRide, RIDE_SCHEMA, type SavedRide, type Storage } from '../../src/storage/types.ts';
+import { RIDE_SCHEMA } from '../../src/storage/shapes.ts';
+import {
+  type Environment,
+  type NewRide,
+  openStorage,
+  type SavedRide,
+  type Storage,
+} from '../../src/storage/index.ts';
 
 const files = import.meta.glob<unknown>('./samples/*.json', { eager: true, import: 'default' });
 
@@ -51,16 +57,16 @@ export function simpleStore(limit = Number.POSITIVE_INFINITY): globalThis.Storag
 /** A storage without a database; each call of its clock is a millisecond later. */
 export function openWithoutDatabase(
   localStorage: globalThis.Storage | null = null,
-  options: StorageOptions = {},
+  given: Partial<Environment> = {},
 ): Promise<Storage> {
   let now = 1_800_000_000_000;
   const nowMs = (): number => now++;
   return openStorage({
-    indexedDB: null,
-    localStorage,
-    caches: null,
-    storageManager: null,
+    indexedDB: () => null,
+    localStorage: () => localStorage,
+    caches: () => null,
+    storageManager: () => null,
     nowMs,
-    ...options,
+    ...given,
   });
 }

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { climbFields, readShaped, type Shape, type Step } from '../../src/storage/ladder.ts';
 import { keyOf, LADDERS, READERS } from '../../src/storage/shapes.ts';
-import { PROGRESS_SHAPE } from '../../src/storage/shared/index.ts';
+import { PROGRESS } from '../../src/storage/shared/index.ts';
 import type { StoreName } from '../../src/storage/types.ts';
 import { sample, sampleNames, without } from './given.ts';
 
@@ -69,7 +69,7 @@ describe('the samples', () => {
     expect([...sampleNames].sort()).toEqual(
       [...wanted, 'records.1', 'storeProgress.1', 'storeProgress.2', 'storeProgress.3'].sort(),
     );
-    expect(PROGRESS_SHAPE.schema).toBe(3);
+    expect(PROGRESS.schema).toBe(3);
   });
 
   const kept = sampleNames
@@ -112,7 +112,7 @@ describe('the samples', () => {
       since: version < 3 ? {} : { tuesday: '12-abc' },
       sentAtMs: version === 1 ? null : 1_790_000_000_000,
     };
-    expect(readShaped(PROGRESS_SHAPE, version, old)).toEqual({ ok: true, value: progress });
+    expect(readShaped(PROGRESS, version, old)).toEqual({ ok: true, value: progress });
   });
 
   it.each(['rides', 'results', 'levels', 'settings'] as const)(

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import type * as Room from '../../src/storage/index.ts';
-import type { NewRide, Storage } from '../../src/storage/types.ts';
+import type { NewRide, Storage } from '../../src/storage/index.ts';
 import { rideLike } from './given.ts';
 import { buildStorageScript } from './script.ts';
 

@@ -79,7 +79,7 @@ describe('rides marked on this device', () => {
       if (drop === 'ride') await sessions.dropRide(mine.id);
       if (drop === 'session') await sessions.dropSession(plan.id);
       if (drop === 'carried') await createCarriedSessions(storage).drop(plan.id);
-      expect(await storage.listRecords('clinic-own', anything)).toEqual([]);
+      expect(await storage.listRecords({ kind: 'clinic-own', ...anything })).toEqual([]);
     }
   });
 });
@@ -90,7 +90,7 @@ describe('a database that can be read but not written', () => {
     const storage = await openWithoutDatabase(simpleStore());
     const now: RecordsNow = {
       inDatabase: true,
-      data: (_kind, _id, shape) => Promise.resolve(shape.read(inDatabase())),
+      data: (of) => Promise.resolve(of.read(inDatabase())),
       all: () => Promise.resolve([]),
     };
     return {

@@ -37,8 +37,8 @@ describe('a club’s own store in a copy', () => {
     const report = await storage.importAll(
       copyWith(storeRecord(STRANGER), storeRecord(progress, 'clinic-store-progress')),
     );
-    expect(await storage.listRecords('clinic-store', anything)).toEqual([]);
-    expect(await storage.listRecords('clinic-store-progress', anything)).toEqual([]);
+    expect(await storage.listRecords({ kind: 'clinic-store', ...anything })).toEqual([]);
+    expect(await storage.listRecords({ kind: 'clinic-store-progress', ...anything })).toEqual([]);
     expect(report).toMatchObject({ unsaved: 6, refused: [] });
     expect(report.clubStore).toEqual({ ...STRANGER, password: '' });
   });

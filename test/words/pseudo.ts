@@ -3,7 +3,7 @@
  * left. They show where text is cut and which layout does not mirror; only tests and scripts speak them.
  */
 import type { Entry } from '../../src/words/fill.ts';
-import type { Carried } from '../../src/words/words.ts';
+import type { WordList } from '../../src/words/words.ts';
 
 /** Accented and longer, or from right to left; the tags are those that are common for such languages. */
 export type Pseudo = 'en-XA' | 'ar-XB';
@@ -42,7 +42,7 @@ function pattern(value: Entry['value'], pseudo: Pseudo): Entry['value'] {
 }
 
 /** English messages as they are in such a language. */
-export function pseudoWords(english: Carried, pseudo: Pseudo): Carried {
+export function pseudoWords(english: WordList, pseudo: Pseudo): WordList {
   return english.map(([id, value, attributes]) =>
     id === 'direction'
       ? [id, pseudo === 'ar-XB' ? 'rtl' : 'ltr']

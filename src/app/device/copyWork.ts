@@ -9,7 +9,6 @@ export interface CopyQuestion {
   readonly evenIfChanged: boolean;
 }
 
-/** Pieces in one handful. */
 const HANDFUL = 100;
 
 /** Some of a copy, or null where the file is none, and how much of it is told by then (0 to 1). */
@@ -34,6 +33,5 @@ async function* openCopy({ file, evenIfChanged }: CopyQuestion): AsyncGenerator<
   }
 }
 
-/** The service of opening copies. */
 export const copyService = { openCopy: telling(openCopy) };
 export type CopyService = typeof copyService;

@@ -3,7 +3,7 @@
  * page. Another language is spoken once all that is in use has come; until then the one before stays.
  */
 import {
-  type Carried,
+  type WordList,
   ENGLISH,
   missingWords,
   speak,
@@ -62,10 +62,10 @@ async function bring(language: string, files = missingWords(language)): Promise<
   const come = async (name: string): Promise<void> => {
     const answer = await fetch(`${folder}${language}/${name}.json`);
     if (!answer.ok) throw new Error(`no words: ${name} ${language}`);
-    const files = (await answer.json()) as Readonly<Record<string, Carried>>;
-    for (const [file, carried] of Object.entries(files)) {
-      if (carried.some(([id]) => id === UNTRANSLATED)) unfinished.add(language);
-      take(language, file, carried, place);
+    const files = (await answer.json()) as Readonly<Record<string, WordList>>;
+    for (const [file, list] of Object.entries(files)) {
+      if (list.some(([id]) => id === UNTRANSLATED)) unfinished.add(language);
+      take(language, file, list, place);
     }
   };
   const names = files.map((file) => (first.includes(file) ? 'first' : file));
@@ -76,7 +76,6 @@ async function bring(language: string, files = missingWords(language)): Promise<
 let asked = languageFor(chosenBefore());
 let failed = false;
 
-/** What the settings show. */
 interface LanguageShown {
   readonly all: readonly string[];
   /** Not everything is translated. */

@@ -5,6 +5,7 @@
 import type { KeptResult, RideResult, UnmarkedRide } from '../../core/coach/results.ts';
 import type { Judged } from '../../worker/client.ts';
 import { RULES_VERSION } from '../../core/coach/rules.ts';
+import { MARK_NAMES } from '../../core/coach/types.ts';
 import { levelHash } from '../../core/level/build.ts';
 import type { Keys, Settings } from '../../core/settings/settings.ts';
 import type { Kept } from '../../state/afterRide.ts';
@@ -13,33 +14,11 @@ import type { Store } from '../../state/createStore.ts';
 import type { State } from '../../state/store.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
 import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
-import type { Health, ListedRide, Marking, NewRide, Storage } from '../../storage/index.ts';
+import type { Health, Marking, NewRide, Storage, StoredResult } from '../../storage/index.ts';
 
 /** Changes that follow each other are kept this long after the last (ms), so that dragging a slider writes twice. */
 const REST_MS = 400;
 
-/** The keeping, joined. */
-export interface Keeping {
-  /**
-   * The storage, once it is open. Rejects where its part of the program cannot be fetched; each time it is asked for
-   * it is tried again.
-   */
-  readonly storage: Promise<Storage>;
-  /** Comes with the storage, however long that takes. */
-  readonly there: Promise<Storage>;
-  /** Keeps a ride whose marks are still to be worked out; the same id again is the same ride. */
-  keepRide(id: string, ridden: RiddenRide): Promise<Kept>;
-  /** Keeps what was ridden of a ride that broke off; it never gets marks. */
-  keepUnfinished(ride: UnfinishedRide): Promise<Kept>;
-  /** Adds the marks to a kept ride. */
-  markRide(id: string, judged: Judged): Promise<void>;
-  /** Reads the results anew. */
-  refresh(): Promise<void>;
-  /** Everything was deleted, here or in another tab: choices are as on the first visit, and none is written back. */
-  forget(): Promise<void>;
-}
-
-/** What is kept of a ride. */
 type RiddenRide = Pick<RideResult, 'level' | 'recording'>;
 
 /** The storage's part of the program is fetched again after so long (ms), and as soon as there is a network. */
@@ -48,8 +27,7 @@ const AGAIN_AFTER_MS = 5000;
 /** Nothing is said of a storage that comes within so long (ms). */
 const SLOW_MS = 15_000;
 
-/** Opens the keeping and follows the store. */
-export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = SLOW_MS): Keeping {
+export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = SLOW_MS) {
   const untouched = store.state().settings;
   let whileDeaf = (change: () => void): void => change();
   let opened: Promise<Storage> | null = null;
@@ -62,10 +40,10 @@ export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = 
     const rides = await kept.listRides();
     store.send({ kind: 'results', results: rides.flatMap(resultOf), unmarked: rides.flatMap(unmarkedOf) });
     const own = await kept.listLevels();
-    store.send({ kind: 'own-levels', levels: own.map((one) => one.level) });
+    store.send({ kind: 'found', found: { ownLevels: own.map((one) => one.level) } });
   };
   // Neither come nor failed: nobody could tell that from a device on which nothing is kept.
-  const slow = window.setTimeout(() => store.send({ kind: 'keeping', code: 'slow' }), slowMs);
+  const slow = window.setTimeout(() => store.send({ kind: 'found', found: { keeping: 'slow' } }), slowMs);
   const begin = async (kept: Storage): Promise<void> => {
     window.clearTimeout(slow);
     followHealth(store, kept);
@@ -79,7 +57,7 @@ export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = 
     opened = mine;
     mine.then(begin, () => {
       opened = null;
-      store.send({ kind: 'keeping', code: 'not-fetched' });
+      store.send({ kind: 'found', found: { keeping: 'not-fetched' } });
     });
     return mine;
   };
@@ -96,25 +74,34 @@ export function joinKeeping(store: Store, keys: Keys, open = openHere, slowMs = 
     return kept;
   };
   return {
+    /**
+     * The storage, once it is open. Rejects where its part of the program cannot be fetched; each time it is asked for
+     * it is tried again.
+     */
     get storage() {
       return get();
     },
+    /** Comes with the storage, however long that takes. */
     there,
+    /** Reads the results anew. */
     refresh,
-    forget() {
+    /** Everything was deleted, here or in another tab: choices are as on the first visit, and none is written back. */
+    forget(): Promise<void> {
       whileDeaf(() => store.send({ kind: 'forget', settings: untouched }));
       return refresh();
     },
-    keepRide: (id, ridden) => keep(newRide(id, ridden)),
-    keepUnfinished: (ride) => keep(brokenOff(ride)),
-    async markRide(id, { report }) {
+    /** Keeps a ride whose marks are still to be worked out; the same id again is the same ride. */
+    keepRide: (id: string, ridden: RiddenRide): Promise<Kept> => keep(newRide(id, ridden)),
+    /** Keeps what was ridden of a ride that broke off; it never gets marks. */
+    keepUnfinished: (ride: UnfinishedRide): Promise<Kept> => keep(brokenOff(ride)),
+    async markRide(id: string, { report }: Judged): Promise<void> {
       await (await get()).markRide(id, markingOf(report));
       await refresh();
     },
   };
 }
+export type Keeping = ReturnType<typeof joinKeeping>;
 
-/** Keeps a ride and says what became of it. */
 async function keepRideIn(storage: Promise<Storage>, ride: NewRide): Promise<Kept> {
   const kept = await storage.catch(() => null);
   if (kept === null) return { state: 'not-saved', code: 'not-fetched', localBackup: false };
@@ -142,25 +129,14 @@ function askToPersist(store: Store, there: Promise<Storage>): { rideIsKept(): vo
 }
 
 function followHealth(store: Store, kept: Storage): void {
-  const tell = (): void => store.send({ kind: 'keeping', code: noticeOf(kept.health) });
+  const tell = (): void => store.send({ kind: 'found', found: { keeping: noticeOf(kept.health) } });
   kept.subscribe(tell);
   tell();
 }
 
 function markingOf({ total, marks, passed }: Judged['report']): Marking {
-  const { cadence, foresight, easing, chainLine, economy } = marks;
-  return {
-    total,
-    marks: {
-      cadence: cadence.value,
-      foresight: foresight.value,
-      easing: easing.value,
-      chainLine: chainLine.value,
-      economy: economy.value,
-    },
-    passed,
-    rulesVersion: RULES_VERSION,
-  };
+  const values = Object.fromEntries(MARK_NAMES.map((name) => [name, marks[name].value]));
+  return { total, marks: values as Marking['marks'], passed, rulesVersion: RULES_VERSION };
 }
 
 /** A ride that never came to its end. */
@@ -201,7 +177,6 @@ async function bringBack(
 ): Promise<(change: () => void) => void> {
   const choices = await kept.loadSettings({
     schema: SETTINGS_VERSION,
-    steps: [],
     read: (value) => readChoices(value, keys),
   });
   if (choices !== null) {
@@ -257,7 +232,7 @@ function noticeOf({ kind, problem }: Health): string | null {
   return kind === 'kept' ? null : kind;
 }
 
-function resultOf(ride: ListedRide): readonly KeptResult[] {
+function resultOf(ride: StoredResult): readonly KeptResult[] {
   const { id, savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed } = ride;
   const older = ride.physicsVersion !== PHYSICS_VERSION || ride.rulesVersion !== RULES_VERSION;
   return total === null
@@ -265,7 +240,7 @@ function resultOf(ride: ListedRide): readonly KeptResult[] {
     : [{ id, atMs: savedAtMs, levelId, levelTitle, kind, bikeId, total, marks, passed, older }];
 }
 
-function unmarkedOf(ride: ListedRide): readonly UnmarkedRide[] {
+function unmarkedOf(ride: StoredResult): readonly UnmarkedRide[] {
   const { id, savedAtMs, levelId, levelTitle, kind, standing, physicsVersion } = ride;
   if (standing === 'marked') return [];
   const lost = standing === 'to-mark' && physicsVersion !== PHYSICS_VERSION;

@@ -30,27 +30,22 @@ export function followScanning({ scanning, scanS }: Pick<Settings, 'scanning' | 
   if (key === scanned) return;
   scanned = key;
   stopScanning();
-  const active = (): boolean => !['ready', 'riding'].includes(document.body.dataset['rideState'] ?? '');
-  stopScanning = key === '' ? () => undefined : startScanning({ everyS: scanS, active });
+  stopScanning = scanning ? startScanning(scanS) : () => undefined;
 }
 
-/** Options of the scanning. */
-interface ScanOptions {
-  readonly everyS: number;
-  /** False while a ride goes on: then the switch is a lever. */
-  readonly active: () => boolean;
-}
+/** While a ride goes on the switch is a lever. */
+const isRiding = (): boolean => ['ready', 'riding'].includes(document.body.dataset['rideState'] ?? '');
 
-/** Starts it; the answer stops it. */
-function startScanning({ everyS, active }: ScanOptions): () => void {
+/** Goes on to the next choice every `everyS` seconds; the answer stops it. */
+function startScanning(everyS: number): () => void {
   const timer = window.setInterval(() => {
-    if (!active() || document.hidden) return;
+    if (isRiding() || document.hidden) return;
     const next = nextChoice(choicesOf(document), document.activeElement);
     next?.focus({ focusVisible: true } as FocusOptions);
     next?.scrollIntoView({ block: 'nearest' });
   }, everyS * 1000);
   const onKey = (event: KeyboardEvent): void => {
-    if (!active() || (event.code !== 'Space' && event.code !== 'Enter') || event.repeat) return;
+    if (isRiding() || (event.code !== 'Space' && event.code !== 'Enter') || event.repeat) return;
     const focused = document.activeElement;
     if (!(focused instanceof HTMLElement) || !focused.matches(CHOICES)) return;
     event.preventDefault();

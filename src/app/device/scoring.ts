@@ -21,29 +21,17 @@ interface RideShelf {
   mark(judged: Judged): Promise<Kept | null>;
 }
 
-/** Planning and judging, joined. */
-export interface Judging {
-  readonly planner: Planner;
-  /** A ride begins: its reference will be wanted. The answer tells it as soon as it is known, null before. */
-  expect(job: RideJob): () => RideTrace | null;
-  /** A ride is over: has it kept, judges it and has it marked; true when it is marked. */
-  judge(result: RideResult, shelf: RideShelf): Promise<boolean>;
-  /** The shelf of the device's owner for a ride of this id; `onKept` is called once it lies there. */
-  shelfOf(id: string, result: RideResult, onKept: () => void): RideShelf;
-  /** Judges the rides that were kept without marks, one after the other. */
-  markWaiting(): Promise<void>;
-}
-
 /** Share of planning is told in steps no finer than this; each one draws the page. */
 const SHARE_STEP = 0.1;
 
 /** Starts nothing yet; the worker is loaded with the first ride. `onBroken` hears of workers that broke down. */
-export function joinJudging(store: Store, keeping: Keeping, onBroken: (error: unknown) => void): Judging {
+export function joinJudging(store: Store, keeping: Keeping, onBroken: (error: unknown) => void) {
   const planner = createPlanner(workplace, { onBroken });
   let marking: Promise<void> | null = null;
   return {
     planner,
-    expect: (job) => {
+    /** A ride begins: its reference will be wanted. The answer tells it as soon as it is known, null before. */
+    expect: (job: RideJob): (() => RideTrace | null) => {
       // If planning fails now, judging asks again and tells what became of it.
       let known: RideTrace | null = null;
       planner.prepare(job).then(
@@ -54,7 +42,8 @@ export function joinJudging(store: Store, keeping: Keeping, onBroken: (error: un
       );
       return () => known;
     },
-    async judge(result, shelf) {
+    /** A ride is over: has it kept, judges it and has it marked; true when it is marked. */
+    async judge(result: RideResult, shelf: RideShelf): Promise<boolean> {
       const { recording } = result;
       const tell = (change: Partial<AfterRide>): void =>
         store.send({ kind: 'after-ride', recording, change });
@@ -76,13 +65,17 @@ export function joinJudging(store: Store, keeping: Keeping, onBroken: (error: un
         return false;
       }
     },
-    shelfOf: (id, result, onKept) => ownShelf(keeping, id, result, onKept),
-    markWaiting: () =>
+    /** The shelf of the device's owner for a ride of this id; `onKept` is called once it lies there. */
+    shelfOf: (id: string, result: RideResult, onKept: () => void): RideShelf =>
+      ownShelf(keeping, id, result, onKept),
+    /** Judges the rides that were kept without marks, one after the other. */
+    markWaiting: (): Promise<void> =>
       (marking ??= markAll(keeping, planner).finally(() => {
         marking = null;
       })),
   };
 }
+export type Judging = ReturnType<typeof joinJudging>;
 
 /** Passes on only what is a step further. */
 function inSteps(tell: (share: number) => void): (share: number) => void {
@@ -118,7 +111,6 @@ function ownShelf(keeping: Keeping, id: string, result: RideResult, onKept: () =
   };
 }
 
-/** Judges what was kept without marks. */
 async function markAll(keeping: Keeping, planner: Planner): Promise<void> {
   const storage = await keeping.there;
   for (const { id, standing, physicsVersion } of await storage.listRides()) {

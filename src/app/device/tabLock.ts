@@ -4,19 +4,12 @@
  * say so before somebody does something in vain. Works the same where a browser knows no locks.
  */
 
+import type { SessionOwner } from '../../storage/sessions.ts';
+
 /** What a tab has as long as it is the one. */
-interface Ownership {
-  /** Of this tab alone. */
-  readonly token: string;
-  readonly isOwned: () => boolean;
+interface Ownership extends SessionOwner {
   /** Comes when another tab has taken over. */
   readonly gone: Promise<void>;
-  /** Tells the other tabs that this one has taken over. */
-  readonly tell: () => void;
-  /** Calls back when another tab says that it has taken over. It may be late, and this one have taken over since. */
-  readonly onTold: (look: () => void) => void;
-  /** It was seen that another tab has taken over. */
-  readonly lose: () => void;
 }
 
 /** A part in the taking over of `name`; nobody knows of it before `tell`. */

@@ -3,8 +3,9 @@
  * down, frames that threw, what the policy of the page forbade. It remembers them without a word of anybody's data
  * and tells whoever decides what happens next; a fault in that is remembered and told to nobody, so nothing loops.
  */
+import { RULES_VERSION } from '../../core/coach/rules.ts';
+import { PHYSICS_VERSION, type Recording } from '../../core/ride/recording.ts';
 
-/** Where it went wrong. */
 type TroubleKind = 'page' | 'promise' | 'policy' | 'worker' | 'frame' | 'ride';
 
 /** What is remembered of it. Texts of messages may hold what somebody typed, so most of them stay out. */
@@ -20,15 +21,6 @@ export interface Trouble {
   readonly times: number;
 }
 
-/** The place. */
-export interface TroubleLog {
-  /** Something went wrong and somebody caught it who could do nothing about it. */
-  readonly report: (kind: TroubleKind, error: unknown) => void;
-  /** The same where somebody could: it is remembered, and nobody is disturbed. */
-  readonly note: (kind: TroubleKind, error: unknown) => void;
-  all(): readonly Trouble[];
-}
-
 /** So many different ones are remembered. */
 const MOST = 20;
 const MOST_PLACES = 8;
@@ -37,7 +29,7 @@ const LONGEST_MESSAGE = 160;
 const BROWSERS_OWN = ['TypeError', 'RangeError', 'ReferenceError', 'InvalidStateError'];
 
 /** Opens the place; `tell` hears of each trouble while none is being told. */
-export function openTroubleLog(target: Window, tell: (kind: TroubleKind) => void): TroubleLog {
+export function openTroubleLog(target: Window, tell: (kind: TroubleKind) => void) {
   const known = new Map<string, Trouble>();
   let telling = false;
   const note = (kind: TroubleKind, error: unknown): void => {
@@ -67,8 +59,14 @@ export function openTroubleLog(target: Window, tell: (kind: TroubleKind) => void
     if (event.sourceFile.startsWith(target.location.origin))
       report('policy', { name: event.effectiveDirective });
   });
-  return { report, note, all: () => [...known.values()] };
+  return {
+    /** Something went wrong and somebody caught it who could do nothing about it. */
+    report /** The same where somebody could: it is remembered, and nobody is disturbed. */,
+    note,
+    all: (): readonly Trouble[] => [...known.values()],
+  };
 }
+export type TroubleLog = ReturnType<typeof openTroubleLog>;
 
 /** Errors of extensions come without a file of ours; a size that is watched too late is no error at all. */
 function isOurs({ message, filename, error }: ErrorEvent, { location }: Window): boolean {
@@ -95,4 +93,38 @@ function withoutQuotes(text: string): string {
     .replaceAll(/["'`].*$/g, '…')
     .replaceAll(/\w+:\/\/\S+/g, '…')
     .slice(0, LONGEST_MESSAGE);
+}
+
+interface ReportParts {
+  /** Names of the files of this build; their names change with their contents. */
+  readonly build: readonly string[];
+  readonly browser: string;
+  readonly troubles: readonly Trouble[];
+  readonly recording: Recording | null;
+  /** Whether a level of this id comes with the game; others may be called after a place or a person. */
+  readonly isBundled: (levelId: string) => boolean;
+}
+
+/**
+ * A report of what went wrong, as a file a person may pass on: versions, what happened, and the ride. It holds no
+ * person: no name, no group, no road somebody made, and of bike and rider only the numbers the ride depends on.
+ */
+export function reportOf({ build, browser, troubles, recording, isBundled }: ReportParts): object {
+  return {
+    report: 'before-the-hill',
+    schema: 1,
+    versions: { build, physics: PHYSICS_VERSION, rules: RULES_VERSION, browser },
+    happened: troubles,
+    ride: recording === null ? null : withoutPerson(recording, isBundled),
+  };
+}
+
+function withoutPerson(recording: Recording, isBundled: (levelId: string) => boolean): Recording {
+  const { levelId, bike, rider } = recording;
+  return {
+    ...recording,
+    levelId: isBundled(levelId) ? levelId : 'own-level',
+    bike: { ...bike, id: 'bike' },
+    rider: { ...rider, id: 'rider' },
+  };
 }

@@ -9,22 +9,14 @@ import { trustedScript } from './trustedScripts.ts';
 /** What the build calls the worker; it lies beside the page. */
 const WORKER_FILE = 'offline.js';
 
-/** The newer version, joined. */
-export interface Newer {
-  /** Replaces this page by the newer version, unless a ride is on or still being kept. */
-  load(): void;
-  /** Takes the worker off this device, before its files are deleted. */
-  forget(): Promise<void>;
-}
-
 /** Starts after the page is there and painted. Without a build there is no worker. */
-export function joinOffline(store: Store): Newer {
+export function joinOffline(store: Store) {
   let offline: Offline | null = null;
   const start = async (): Promise<void> => {
     const { registerOffline } = await import('../../offline/register.ts');
     offline = registerOffline({
       worker: trustedScript(WORKER_FILE),
-      onNewer: () => store.send({ kind: 'newer-version' }),
+      onNewer: () => store.send({ kind: 'found', found: { newer: true } }),
     });
   };
   const afterPicture = (): void => {
@@ -43,9 +35,12 @@ export function joinOffline(store: Store): Newer {
     if (!document.hidden && store.state().view !== 'ride') offline?.look();
   });
   return {
-    load: () => {
+    /** Replaces this page by the newer version, unless a ride is on or still being kept. */
+    load: (): void => {
       if (mayReplace()) offline?.takeOver();
     },
-    forget: async () => offline?.forget().catch(() => undefined),
+    /** Takes the worker off this device, before its files are deleted. */
+    forget: async (): Promise<void> => offline?.forget().catch(() => undefined),
   };
 }
+export type Newer = ReturnType<typeof joinOffline>;

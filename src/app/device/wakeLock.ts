@@ -1,16 +1,5 @@
-/**
- * Keeps the screen from going dark while somebody rides: hands are on the levers, not on the glass. A browser that
- * cannot or will not is left alone; the ride is the same without.
- */
-
-/** The screen's wakefulness. */
-interface Awake {
-  /** Whether somebody rides now. */
-  want(riding: boolean): void;
-}
-
 /** Follows what is wanted; browsers let go by themselves when the page is hidden, so it is asked for again. */
-export function keepAwake(): Awake {
+export function keepAwake() {
   let wanted = false;
   let asking = false;
   let lock: WakeLockSentinel | null = null;
@@ -35,7 +24,7 @@ export function keepAwake(): Awake {
   document.addEventListener('visibilitychange', () => void ask());
 
   return {
-    want(riding) {
+    want(riding: boolean): void {
       if (riding === wanted) return;
       wanted = riding;
       if (riding) void ask();

@@ -14,7 +14,6 @@ function start(): Worker | null {
   }
 }
 
-/** What the file of the worker exports. */
 interface WorkFile {
   readonly createServices: typeof createServices;
 }

@@ -10,25 +10,12 @@ import type { Keeping } from '../device/persistence.ts';
 import type { HandoverDesk } from './handoverDesk.ts';
 import type { SharedDesk } from './sharedDesk.ts';
 
-/** Carrying, joined. */
-export interface Carrying {
-  readonly session: (plan: ClinicPlan) => Promise<HandoverDesk>;
-  readonly store: () => Promise<SharedDesk>;
-  /**
-   * Sends what is new in a session to the club's store and takes what is there; does nothing where nobody has agreed to
-   * one. `inPassing`: nobody asked for it, so what a person has to see to first is not tried again.
-   */
-  sync(plan: ClinicPlan, deviceId: string, inPassing?: boolean): Promise<void>;
-  /** Forgets what was fetched, because everything was deleted. */
-  forget(): void;
-}
-
 /** Nothing is fetched yet. `onChanged` gets all rides of a session when some have come or gone. */
 export function joinCarrying(
   keeping: Keeping,
   verifier: () => Promise<GroupVerifier>,
   onChanged: (planId: string, records: readonly RideRecord[]) => void,
-): Carrying {
+) {
   const desks = new Map<string, Promise<HandoverDesk>>();
   let shared: Promise<SharedDesk> | null = null;
 
@@ -64,7 +51,11 @@ export function joinCarrying(
   return {
     session,
     store: clubStore,
-    async sync(plan, deviceId, inPassing = false) {
+    /**
+     * Sends what is new in a session to the club's store and takes what is there; does nothing where nobody has agreed to
+     * one. `inPassing`: nobody asked for it, so what a person has to see to first is not tried again.
+     */
+    async sync(plan: ClinicPlan, deviceId: string, inPassing = false): Promise<void> {
       const club = await clubStore();
       if (club.agreed() === null) return;
       const problem = club.state(plan.id)?.problem ?? null;
@@ -75,7 +66,8 @@ export function joinCarrying(
         inPassing,
       );
     },
-    forget() {
+    /** Forgets what was fetched, because everything was deleted. */
+    forget(): void {
       desks.clear();
       shared = null;
     },

@@ -4,8 +4,9 @@
  */
 import type { RideResult } from '../../core/coach/results.ts';
 import type { Kept } from '../../state/afterRide.ts';
-import type { MarkRide, OwnedDesk } from './clinicDesk.ts';
-import { type Carrying, joinCarrying } from './carrying.ts';
+import type { OwnedDesk } from './clinicDesk.ts';
+import type { MarkRide } from './turnDesk.ts';
+import { joinCarrying } from './carrying.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Judging } from '../device/scoring.ts';
 import type { Keeping } from '../device/persistence.ts';
@@ -17,26 +18,7 @@ import { riderFor, type Settings } from '../../core/settings/settings.ts';
 import type { Store } from '../../state/createStore.ts';
 import { takePart } from '../device/tabLock.ts';
 import { workplace } from '../device/workplace.ts';
-
-/** Group sessions, joined. */
-export interface Clinic {
-  /**
-   * The owner. One tab at a time has it, or they would overwrite what the other has kept: whichever asks takes it
-   * over, with all that was kept until then.
-   */
-  desk(): Promise<OwnedDesk>;
-  /** A turn of a group came to its end; `onKept` is called once it lies in the database, before it is marked. */
-  finished(turn: GroupTurn, result: RideResult, onKept: () => void): Promise<void>;
-  /** Plans and rides that go from device to device. */
-  readonly carrying: Carrying;
-  /**
-   * Sends what is new in a session to the club's store and takes what is there; without one, in the newest sessions.
-   * Does nothing where this tab does not have the sessions. `inPassing`: nobody asked for it.
-   */
-  sync(planId: string | null, inPassing: boolean): Promise<void>;
-  /** What is kept was changed or deleted by somebody else. */
-  reload(): Promise<void>;
-}
+import { newId } from '../../storage/ids.ts';
 
 /** So many sessions, the newest ones, are looked after when the network is back. */
 const MOST_SYNCED = 3;
@@ -44,8 +26,7 @@ const MOST_SYNCED = 3;
 /** The name under which tabs tell each other who owns the group sessions. */
 const OWNER = 'before-the-hill.clinic-owner';
 
-/** Nothing is fetched yet. */
-export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Clinic {
+export function joinClinic(store: Store, keeping: Keeping, judging: Judging) {
   let opened: Promise<OwnedDesk> | null = null;
   let verifying: Promise<GroupVerifier> | null = null;
   /** One for all sessions and everything that is asked of them, so that no ride is ridden again twice. */
@@ -102,9 +83,18 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
     return mine;
   };
   return {
+    /**
+     * The owner. One tab at a time has it, or they would overwrite what the other has kept: whichever asks takes it
+     * over, with all that was kept until then.
+     */
     desk,
+    /** Plans and rides that go from device to device. */
     carrying,
-    async sync(planId, inPassing) {
+    /**
+     * Sends what is new in a session to the club's store and takes what is there; without one, in the newest sessions.
+     * Does nothing where this tab does not have the sessions. `inPassing`: nobody asked for it.
+     */
+    async sync(planId: string | null, inPassing: boolean): Promise<void> {
       // Nobody asks for the sessions, and takes them from another tab, only because some time has passed.
       const now = await opened;
       if (now === null) return;
@@ -112,18 +102,21 @@ export function joinClinic(store: Store, keeping: Keeping, judging: Judging): Cl
       const wanted = planId === null ? newestOf(now) : rounds.filter(({ plan }) => plan.id === planId);
       await Promise.all(wanted.map(({ plan, deviceId }) => carrying.sync(plan, deviceId, inPassing)));
     },
-    async finished(turn, result, onKept) {
+    /** A turn of a group came to its end; `onKept` is called once it lies in the database, before it is marked. */
+    async finished(turn: GroupTurn, result: RideResult, onKept: () => void): Promise<void> {
       const mark = markerOf(judging, result, onKept);
       const ridden = finishedTurn(turn, result);
       // The session comes back to the tab in which the ride has ended, as often as another one takes it.
       while (!(await (await desk()).take(ridden, mark)));
     },
-    async reload() {
+    /** What is kept was changed or deleted by somebody else. */
+    async reload(): Promise<void> {
       carrying.forget();
       if (opened !== null) await (await opened).reload();
     },
   };
 }
+export type Clinic = ReturnType<typeof joinClinic>;
 
 /** Shows the cautions unless they have been read on this device, and waits until they are read or put away. */
 function cautionsRead(store: Store): Promise<boolean> {
@@ -142,7 +135,6 @@ function newestOf(desk: OwnedDesk): readonly SavedRound[] {
   return desk.state().saved.rounds.slice(0, MOST_SYNCED);
 }
 
-/** Marks a turn that has been kept, or says that it could not be. */
 function markerOf(judging: Judging, result: RideResult, onKept: () => void): MarkRide {
   return async (keep, kept) => {
     if (kept) onKept();
@@ -166,10 +158,4 @@ function turnOf(start: RideStart, settings: Settings): GroupTurn {
   const bike = bundled ?? settings.bike;
   const suiting = bundled === undefined ? settings.rider : riderFor(bundled);
   return { planId, nickname, rideIndex, attempt, level, bike, rider: riderById(start.riderId) ?? suiting };
-}
-
-/** Sixteen random bytes as small letters and digits; a page that is not served securely has no `randomUUID`. */
-function newId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }

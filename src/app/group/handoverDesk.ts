@@ -9,11 +9,11 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import type { Remark } from '../../core/group/records/remark.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import { type CarriedSession, type CarriedSessions, NOTHING_CARRIED } from '../../storage/sessions.ts';
+import { inTurn } from '../../storage/inTurn.ts';
 import type { GroupVerifier } from '../../worker/verifierClient.ts';
 import type { Collected } from '../../features/handover/services.ts';
 import { Listeners } from '../../state/listeners.ts';
 
-/** What the desk is given. */
 interface HandoverOptions {
   readonly sessions: CarriedSessions;
   readonly verifier: Pick<GroupVerifier, 'verify'>;
@@ -26,32 +26,13 @@ interface HandoverOptions {
 /** Records that are ridden again in one go; in between the page can draw. */
 const CHECKED_AT_ONCE = 8;
 
-/** The desk of one session. */
-export interface HandoverDesk {
-  collected(): Collected;
-  /** Everything of one device, ready to be handed over. */
-  handOver(deviceId: string): HandOver;
-  /** The same with the rides of all devices that are here. */
-  everything(deviceId: string): HandOver;
-  /** Takes in what was read; false where it could not be kept. Twice is the same as once. */
-  take(read: ReadFile): Promise<boolean>;
-  /** A ride of this device is taken back: it stays counted, is no longer a ride, and others are told. */
-  withdraw(record: RideRecord): Promise<boolean>;
-  /** Deletes everything of the session, with the rides of all devices. */
-  drop(): Promise<boolean>;
-  /** Reads anew what the clinic has kept, such as a new ride. */
-  reload(): Promise<void>;
-  subscribe(listener: () => void): () => void;
-}
-
-/** Opens the desk of a session. */
 export async function openHandoverDesk(plan: ClinicPlan, options: HandoverOptions): Promise<HandoverDesk> {
-  const desk = new Desk(plan, options);
+  const desk = new HandoverDesk(plan, options);
   await desk.reload();
   return desk;
 }
 
-class Desk implements HandoverDesk {
+export class HandoverDesk {
   readonly #plan: ClinicPlan;
   readonly #options: HandoverOptions;
   readonly #listeners = new Listeners();
@@ -61,7 +42,8 @@ class Desk implements HandoverDesk {
   #kept: CarriedSession = NOTHING_CARRIED;
   #collected: Collected = { ...NOTHING_CARRIED, remarks: [], toCheck: 0 };
   readonly #handOvers = new Map<string, HandOver>();
-  #line: Promise<unknown> = Promise.resolve();
+  /** One after the other: two readings at once must not each keep only their own half. */
+  readonly #oneByOne = inTurn();
   #checking = false;
 
   constructor(plan: ClinicPlan, options: HandoverOptions) {
@@ -77,21 +59,26 @@ class Desk implements HandoverDesk {
     return this.#listeners.add(listener);
   }
 
+  /** Reads anew what the clinic has kept, such as a new ride. */
   reload(): Promise<void> {
-    return this.#inLine(async () => {
+    return this.#oneByOne(async () => {
       const { own, ...kept } = await this.#options.sessions.load(this.#plan.id);
       this.#own = own;
       this.#settle(kept);
     });
   }
 
-  /** The very same until something changes, so that pages need not pack it anew. */
+  /**
+   * Everything of one device, ready to be handed over: the very same until something changes, so that pages need not
+   * pack it anew.
+   */
   handOver(deviceId: string): HandOver {
     const made = this.#handOvers.get(deviceId) ?? this.#handOverOf(deviceId);
     this.#handOvers.set(deviceId, made);
     return made;
   }
 
+  /** The same with the rides of all devices that are here. */
   everything(deviceId: string): HandOver {
     return { ...this.handOver(deviceId), records: this.#kept.set.records };
   }
@@ -106,10 +93,12 @@ class Desk implements HandoverDesk {
     return { planId: this.#plan.id, deviceId, lastSeq, withdrawn: set.withdrawn, records };
   }
 
+  /** Takes in what was read; false where it could not be kept. Twice is the same as once. */
   take(read: ReadFile): Promise<boolean> {
-    return this.#inLine(() => this.#take(read));
+    return this.#oneByOne(() => this.#take(read));
   }
 
+  /** A ride of this device is taken back: it stays counted, is no longer a ride, and others are told. */
   withdraw({ id, deviceId, seq }: RideRecord): Promise<boolean> {
     return this.take({
       set: { records: [], damaged: [], withdrawn: [id] },
@@ -121,13 +110,6 @@ class Desk implements HandoverDesk {
     const done = await this.#options.sessions.drop(this.#plan.id);
     this.#remarks.clear();
     await this.reload();
-    return done;
-  }
-
-  /** One after the other: two readings at once must not each keep only their own half. */
-  #inLine<T>(doing: () => Promise<T>): Promise<T> {
-    const done = this.#line.then(doing);
-    this.#line = done.catch(() => undefined);
     return done;
   }
 

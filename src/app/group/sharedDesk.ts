@@ -11,7 +11,6 @@ import type {
 } from '../../core/transfer/clubStore.ts';
 import type { HandOver, ReadFile } from '../../core/transfer/rideFile.ts';
 import {
-  ADDRESS_SHAPE,
   type Agreement,
   type AgreementStore,
   databaseUrl,
@@ -20,7 +19,6 @@ import {
   OLD_ADDRESS,
   piecesOf,
   PROGRESS,
-  PROGRESS_SHAPE,
   progressFor,
   sendPieces,
   sentSoFar,
@@ -29,14 +27,13 @@ import {
 } from '../../storage/shared/index.ts';
 import type { ClubStore } from '../../features/handover/services.ts';
 import type { Storage } from '../../storage/index.ts';
+import { recordOf } from '../../storage/ladder.ts';
 import { Listeners } from '../../state/listeners.ts';
 
-/** What the desk is given. */
 interface SharedOptions {
   readonly storage: Storage;
   readonly agreement: AgreementStore;
   readonly fetch: Fetch;
-  /** Waits. */
   readonly sleep: (ms: number) => Promise<void>;
   /** Milliseconds since 1970. */
   readonly now: () => number;
@@ -51,35 +48,19 @@ export interface SharedJob {
   readonly take: (read: ReadFile) => Promise<boolean>;
 }
 
-/** The desk. */
-export interface SharedDesk extends ClubStore {
-  agreed(): Agreement | null;
-  /** A file or a code named an address: it is shown until this page is left, and nothing else. */
-  offer(address: StoreAddress, from: 'file' | 'code'): void;
-  /**
-   * Puts the rides of a session there, then takes what others have put there; over when all that was asked for is done.
-   * Who waits for the store to come back tries again at once, unless this was only `inPassing`; then what the store
-   * has refused is not offered again either.
-   */
-  sync(job: SharedJob, inPassing?: boolean): Promise<void>;
-  /** Looks anew: another tab may have agreed or stopped. */
-  look(): void;
-}
-
 const ID = 'one';
 
-/** Opens the desk on what was kept. */
 export async function openSharedDesk(options: SharedOptions): Promise<SharedDesk> {
   const { storage, agreement } = options;
-  const progress = (await storage.listRecords(PROGRESS, PROGRESS_SHAPE))[0]?.data ?? null;
+  const progress = (await storage.listRecords(PROGRESS))[0]?.data ?? null;
   // It may have come with a file, so it counts for nothing but the question.
-  const before = (await storage.listRecords(OLD_ADDRESS, ADDRESS_SHAPE))[0]?.data ?? null;
+  const before = (await storage.listRecords(OLD_ADDRESS))[0]?.data ?? null;
   const offer: StoreOffer | null =
     before === null || agreement.read() !== null ? null : { address: before, from: 'before' };
-  return new Desk(options, offer, progress);
+  return new SharedDesk(options, offer, progress);
 }
 
-class Desk implements SharedDesk {
+export class SharedDesk implements ClubStore {
   readonly #options: SharedOptions;
   readonly #listeners = new Listeners();
   #offer: StoreOffer | null;
@@ -124,6 +105,7 @@ class Desk implements SharedDesk {
     return this.#listeners.add(listener);
   }
 
+  /** A file or a code named an address: it is shown until this page is left, and nothing else. */
   offer(address: StoreAddress, from: 'file' | 'code'): void {
     const agreed = this.agreed()?.address;
     // A code is shown by somebody here and may name a new store; a file may lie about for years.
@@ -132,20 +114,20 @@ class Desk implements SharedDesk {
     this.#tell();
   }
 
-  async agree(address: StoreAddress): ReturnType<SharedDesk['agree']> {
+  async agree(address: StoreAddress): ReturnType<ClubStore['agree']> {
     const { agreement, storage, now } = this.#options;
     if (databaseUrl(address) === null) return 'bad-address';
     const kept = agreement.keep({ schema: 1, address, atMs: now() });
     this.#offer = null;
     this.#forget();
-    await storage.deleteRecords(OLD_ADDRESS);
+    await storage.deleteRecords(OLD_ADDRESS.kind, [ID]);
     return kept ? 'kept' : 'this-page';
   }
 
   async turnDown(): Promise<void> {
     this.#offer = null;
     this.#tell();
-    await this.#options.storage.deleteRecords(OLD_ADDRESS);
+    await this.#options.storage.deleteRecords(OLD_ADDRESS.kind, [ID]);
   }
 
   async stop(): Promise<void> {
@@ -159,11 +141,17 @@ class Desk implements SharedDesk {
     return agreed === null ? 'bad-address' : testStore(agreed.address, this.#options.fetch);
   }
 
+  /** Looks anew: another tab may have agreed or stopped. */
   look(): void {
     if (this.agreed() === null) this.#forget();
     else this.#tell();
   }
 
+  /**
+   * Puts the rides of a session there, then takes what others have put there; over when all that was asked for is done.
+   * Who waits for the store to come back tries again at once, unless this was only `inPassing`; then what the store
+   * has refused is not offered again either.
+   */
   sync(job: SharedJob, inPassing = false): Promise<void> {
     const wanted = this.#jobs.get(job.planId)?.inPassing === false;
     this.#jobs.set(job.planId, { job, inPassing: inPassing && !wanted });
@@ -202,32 +190,30 @@ class Desk implements SharedDesk {
       return this.#options.fetch(url, init);
     };
     const before = progressFor(to, this.#progress);
-    const all = piecesOf(handOver());
-    const refused = inPassing ? all.filter(({ id }) => before.refused.includes(id)).map(({ id }) => id) : [];
-    const settled = new Set([...before.met, ...refused]);
-    const pieces = all.filter(({ id }) => !settled.has(id));
+    const met = new Set(before.met);
+    const pieces = piecesOf(handOver()).filter(({ id }) => !met.has(id));
     let last: StoreStanding | null = null;
     const sent = await sendPieces(to, pieces, this.#progress, {
       fetch,
       sleep: (ms) => this.#pause(ms),
       now,
+      inPassing,
       stopped: () => !this.#goesTo(to),
       onState: (state, reached) => {
         if (!this.#goesTo(to)) return;
         last = state;
-        void this.#keep(withRefused(reached, refused));
+        void this.#keep(reached);
         // Whether all is well is known once the store has been read as well.
         if (state.phase !== 'done') this.#show(planId, state);
       },
     });
     if (!this.#goesTo(to)) return this.#forget();
-    const { read, progress, problem } = await fetchRides(to, planId, withRefused(sent, refused), fetch);
+    const { read, progress, problem } = await fetchRides(to, planId, sent, fetch);
     // What could not be kept here is asked for again the next time.
     if (this.#goesTo(to) && (isEmpty(read) || (await take(read)))) await this.#keep(progress);
     if (last === null || !this.#goesTo(to)) return undefined;
     const state = last as StoreStanding;
-    const someRefused = refused.length > 0 ? 'some-refused' : null;
-    return this.#show(planId, { ...state, problem: problem ?? state.problem ?? someRefused });
+    return this.#show(planId, { ...state, problem: problem ?? state.problem });
   }
 
   #pause(ms: number): Promise<void> {
@@ -240,12 +226,7 @@ class Desk implements SharedDesk {
   async #keep(progress: SharedProgress): Promise<void> {
     if (progress === this.#progress) return;
     this.#progress = progress;
-    await this.#options.storage.putRecord({
-      kind: PROGRESS,
-      id: ID,
-      schema: PROGRESS_SHAPE.schema,
-      data: progress,
-    });
+    await this.#options.storage.putRecord(recordOf(PROGRESS, ID, progress));
   }
 
   #forget(): void {
@@ -263,11 +244,6 @@ class Desk implements SharedDesk {
   #tell(): void {
     this.#listeners.tell();
   }
-}
-
-/** What was refused before and not offered again stays refused. */
-function withRefused(progress: SharedProgress, refused: readonly string[]): SharedProgress {
-  return refused.length === 0 ? progress : { ...progress, refused: [...progress.refused, ...refused] };
 }
 
 function sameAddress(a: StoreAddress, b: StoreAddress): boolean {

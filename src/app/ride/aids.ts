@@ -21,7 +21,6 @@ const say = words('hud');
 /** Hints and marks are renewed this often (s of ride time). */
 const EVERY_S = 0.25;
 
-/** The help of a level for a player. */
 export function aidsFor(level: Level, { aidsOn }: Pick<Settings, 'aidsOn'>): Aids {
   if (level.teaches === 'check') return level.aids;
   const switched = Object.fromEntries(AIDS.filter((aid) => aidsOn.includes(aid)).map((aid) => [aid, true]));
@@ -38,22 +37,21 @@ export function aidsWhile(level: Level, settings: () => Settings): () => Aids {
   };
 }
 
-/** What is asked with every frame. */
-interface RideHelp {
-  frame(frame: RideFrame, aids: Aids, shown: Pick<RideViews, 'help' | 'want'>, look: RideLook): void;
-  /** Whether its hint tells the hands what to do in this moment. */
-  tellsHands(): boolean;
-}
-
 /** Help for one ride; its hints are the guide's. */
-export function createRideHelp(ride: LiveRide, guide: Guide, level: Level): RideHelp {
+export function createRideHelp(ride: LiveRide, guide: Guide, level: Level) {
   let count: LiveCount = NOTHING_COUNTED;
   let toldAtS = Number.NEGATIVE_INFINITY;
   let wasOver = false;
   let tellsHands = false;
   return {
-    tellsHands: () => tellsHands,
-    frame(frame, aids, { help, want }, look) {
+    /** Whether its hint tells the hands what to do in this moment. */
+    tellsHands: (): boolean => tellsHands,
+    frame(
+      frame: RideFrame,
+      aids: Aids,
+      { help, want }: Pick<RideViews, 'help' | 'want'>,
+      look: RideLook,
+    ): void {
       // Behind the finish no time passes any more; what was hinted is taken away at once.
       const isOver = frame.phase === 'finished';
       if (isOver === wasOver && Math.abs(frame.timeS - toldAtS) < EVERY_S) return;

@@ -7,7 +7,7 @@ import type { LiveRide } from '../../core/ride/run.ts';
 import type { RideCommand } from '../../core/ride/types.ts';
 import type { KeyAction } from '../../core/settings/settings.ts';
 import type { InputHub } from '../../input/hub.ts';
-import { createFirstSteps, type FirstSteps, type FirstStepShown } from '../../state/firstSteps.ts';
+import { createFirstSteps, type FirstStepShown } from '../../state/firstSteps.ts';
 import { actionOf } from './aids.ts';
 
 /** Rolled between two of the first steps (s of ride time). */
@@ -20,6 +20,7 @@ const PATIENCE_MS = 15_000;
 const NAMED_MS = 1000;
 
 interface FirstStepsOptions {
+  readonly isAsked: boolean;
   readonly ride: LiveRide;
   readonly hub: Pick<InputHub, 'now'>;
   readonly byEar: boolean;
@@ -31,29 +32,7 @@ interface FirstStepsOptions {
   readonly onDone: () => void;
 }
 
-interface RideFirstSteps extends Pick<FirstSteps, 'stands' | 'waitAnew' | 'end'> {
-  /** Something is asked for: nothing else is said meanwhile. */
-  isOn(): boolean;
-  /** A hand did something; whether the ride may have it. */
-  takes(command: RideCommand): boolean;
-  /** Looks whether feet have been soft for long enough. */
-  frame(): void;
-  /** Shows once more what is asked for, to a picture that is new. */
-  showAgain(): void;
-}
-
-/** Asks for nothing. */
-export const NO_FIRST_STEPS: RideFirstSteps = {
-  stands: () => false,
-  waitAnew: () => undefined,
-  end: () => undefined,
-  isOn: () => false,
-  takes: () => true,
-  frame: () => undefined,
-  showAgain: () => undefined,
-};
-
-export function firstStepsOf(options: FirstStepsOptions): RideFirstSteps {
+export function firstStepsOf(options: FirstStepsOptions) {
   const { ride, hub, command } = options;
   const { autoEase, tickS } = ride.world;
   /** Until then the legs are soft by themselves; null when they are the player's. */
@@ -64,6 +43,7 @@ export function firstStepsOf(options: FirstStepsOptions): RideFirstSteps {
     else options.show(shown);
   };
   const steps = createFirstSteps({
+    isAsked: options.isAsked,
     autoEase,
     rollTicks: Math.round(ROLL_S / tickS),
     lookMs: (options.byEar ? NAMED_MS : 0) / options.speed,
@@ -73,8 +53,10 @@ export function firstStepsOf(options: FirstStepsOptions): RideFirstSteps {
   });
   return {
     ...steps,
-    isOn: () => steps.shown() !== null,
-    takes(given) {
+    /** Something is asked for: nothing else is said meanwhile. */
+    isOn: (): boolean => steps.shown() !== null,
+    /** A hand did something; whether the ride may have it. */
+    takes(given: RideCommand): boolean {
       const action = actionOfCommand(given);
       if (action === null) return true;
       const isAskedFor = action === steps.shown()?.asked;
@@ -86,12 +68,14 @@ export function firstStepsOf(options: FirstStepsOptions): RideFirstSteps {
       }
       return true;
     },
-    frame() {
+    /** Looks whether feet have been soft for long enough. */
+    frame(): void {
       if (softUntilTick === null || ride.now.tick < softUntilTick) return;
       softUntilTick = null;
       command({ kind: 'pressure', pressure: hub.now().pressure });
     },
-    showAgain() {
+    /** Shows once more what is asked for, to a picture that is new. */
+    showAgain(): void {
       const shown = steps.shown();
       if (shown !== null) show(shown);
     },

@@ -12,7 +12,6 @@ import { moveText } from './aids.ts';
 
 const tell = words('hud');
 
-/** What riding by ear needs. */
 interface GuidanceOptions {
   readonly world: RideWorld;
   /** What the guide says now, where hints may be given; else null. */
@@ -24,17 +23,6 @@ interface GuidanceOptions {
   readonly tone: (hz: number) => void;
 }
 
-/** Follows a ride. */
-export interface SpokenGuidance {
-  frame(frame: RideFrame): void;
-  /** Says something else at once. */
-  tell(text: string): void;
-  /** Says something where nothing else is being said. */
-  mention(text: string): void;
-  /** Silence. */
-  stop(): void;
-}
-
 /** Said whatever else is being said. */
 const MUST_BE_HEARD: ReadonlySet<EarCue['code']> = new Set(['pitch-ahead', 'stop-ahead', 'stop-soon']);
 /** Hints are looked for this often (s of ride time). */
@@ -44,12 +32,11 @@ const EVERY_S = 0.25;
 const BEGINNING_M = 100;
 /** What would be told within so much of the beginning is told with it (m). */
 const NEAR_M = 40;
-/** A voice needs about so long for a line, and for each word of it (s). */
-const LINE_S = 0.5;
+/** A voice needs about so long for a sentence, and for each word of it (s). */
+const SENTENCE_S = 0.5;
 const WORD_S = 0.3;
 
-/** Makes it for one ride. */
-export function createGuidance({ world, hint, format, place, tone }: GuidanceOptions): SpokenGuidance {
+export function createGuidance({ world, hint, format, place, tone }: GuidanceOptions) {
   const cues = earCues(world.course);
   const hints = hintsByEar(hint);
   let said = 0;
@@ -60,10 +47,10 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
   let told: Parameters<typeof toneBesideHint>[0] = null;
   const say = (text: string): void => {
     // A new element is read aloud even where the words are the same again.
-    const line = document.createElement('p');
-    line.textContent = text;
-    place.replaceChildren(line);
-    speaksUntilS = nowS + LINE_S + WORD_S * text.split(' ').length;
+    const paragraph = document.createElement('p');
+    paragraph.textContent = text;
+    place.replaceChildren(paragraph);
+    speaksUntilS = nowS + SENTENCE_S + WORD_S * text.split(' ').length;
   };
   /** One voice: what can wait no longer is said at once, what is only good to know not into something else. */
   const sayIfQuiet = (text: string): void => {
@@ -97,7 +84,7 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
     say(beginning(sentence({ ...ahead, code, inM: ahead.atM + ahead.inM - distanceM }, format)));
   };
   return {
-    frame(frame) {
+    frame(frame: RideFrame): void {
       nowS = frame.timeS;
       if (!begun) {
         begun = true;
@@ -117,11 +104,14 @@ export function createGuidance({ world, hint, format, place, tone }: GuidanceOpt
       if (cue !== null && !isTold) (MUST_BE_HEARD.has(cue.code) ? say : sayIfQuiet)(sentence(cue, format));
       sound(Math.round(toneBesideHint(told, frame)));
     },
+    /** Says something else at once. */
     tell: say,
+    /** Says something where nothing else is being said. */
     mention: sayIfQuiet,
-    stop: () => sound(0),
+    stop: (): void => sound(0),
   };
 }
+export type SpokenGuidance = ReturnType<typeof createGuidance>;
 
 const beginning = (ahead: string): string => `${tell('ear-begin')} ${ahead}`;
 

@@ -18,17 +18,10 @@ interface HandsOptions {
   readonly onAway: () => void;
 }
 
-interface Hands {
-  /** Looks at the gamepads; to be called with every picture. */
-  poll(timeMs: number): void;
-  /** What lets go of page and devices again, each by itself. */
-  readonly stops: readonly (() => void)[];
-}
-
 /** Gamepads are looked at so often while paused, when no picture asks (ms). */
 const PAUSED_POLL_MS = 100;
 
-export function joinHands({ hub, loop, settings, gamepad, onAway }: HandsOptions): Hands {
+export function joinHands({ hub, loop, settings, gamepad, onAway }: HandsOptions) {
   const gamepads = createGamepads(hub, () => settings().padButtons, gamepad);
   const onHidden = (): void => {
     if (document.hidden) onAway();
@@ -41,7 +34,9 @@ export function joinHands({ hub, loop, settings, gamepad, onAway }: HandsOptions
   window.addEventListener('blur', onAway);
   onHidden();
   return {
-    poll: (timeMs) => gamepads.poll(timeMs),
+    /** Looks at the gamepads; to be called with every picture. */
+    poll: (timeMs: number): void => gamepads.poll(timeMs),
+    /** What lets go of page and devices again, each by itself. */
     stops: [
       listenToKeys({
         target: window,

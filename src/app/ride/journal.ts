@@ -3,24 +3,14 @@
  * closed tab costs two seconds at most. One record says what is ridden, others hold the recording piece by piece;
  * whether a ride is still being ridden somewhere is told by a lock that ends with its tab.
  */
-import type { Level } from '../../core/level/schema.ts';
-import type { Bike, Rider } from '../../core/model/types.ts';
 import { setupOfJob } from '../../core/ride/job.ts';
 import { TICKS_PER_S } from '../../core/ride/clock.ts';
-import { PHYSICS_VERSION } from '../../core/ride/recording.ts';
+import { PHYSICS_VERSION, type RideSetup } from '../../core/ride/recording.ts';
 import type { LiveRide } from '../../core/ride/run.ts';
-import {
-  HEAD_KIND,
-  heads,
-  type JournalHead,
-  type JournalPart,
-  PART_KIND,
-  parts,
-  unfinishedRide,
-} from './journalShapes.ts';
-import type { GroupTurn } from '../../state/groupTurn.ts';
+import { HEADS, type JournalHead, type JournalPart, PARTS, unfinishedRide } from './journalShapes.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
 import type { Storage } from '../../storage/index.ts';
+import { recordOf } from '../../storage/ladder.ts';
 
 /**
  * Ticks of the ride after which it is written again: a second of riding, so that it surely lies in the database
@@ -34,36 +24,9 @@ const REST_MS = 250;
 /** Without locks: a journal written so lately (ms) may belong to another tab that is still riding. */
 const STILL_RIDDEN_MS = 15_000;
 
-/** What is ridden. */
-export interface JournalOf {
-  readonly level: Level;
-  readonly rest: string;
-  readonly turn: GroupTurn | null;
-  readonly bike: Bike;
-  readonly rider: Rider;
-  readonly autoEase: boolean;
-  /** Pieces that are there already, where a ride goes on. */
-  readonly partCount: number;
-}
-
-/** The journal of one ride. Nothing here throws or keeps a picture waiting. */
-export interface Journal {
-  /** Comes when it has begun, or cannot, but no later than after so long (ms): from then on a ride is kept as it is ridden. */
-  begun(limitMs: number): Promise<void>;
-  /** The ride went on; called with every picture. `shifted` where a lever was pushed. */
-  note(ride: LiveRide, shifted: boolean): void;
-  /** Writes what is not written yet; true once it is in the database. */
-  flush(ride: LiveRide): Promise<boolean>;
-  readonly id: string;
-  /** Pieces there are or may be. */
-  partCount(): number;
-  /** The ride was built anew from its recording and goes on: everything is written once more. */
-  goOn(): void;
-  /** The ride is kept elsewhere, or nobody wants it any more. */
-  drop(): Promise<void>;
-  /** Nobody rides it here any more; it stays. */
-  close(): void;
-}
+/** What is ridden; of a ride that goes on some pieces are there already. */
+export type JournalOf = Pick<UnfinishedRide, 'rest' | 'level' | 'turn' | 'partCount'> &
+  Pick<RideSetup, 'bike' | 'rider' | 'autoEase'>;
 
 const lockName = (id: string): string => `before-the-hill.ride.${id}`;
 
@@ -79,19 +42,10 @@ function holdLock(id: string): () => void {
 }
 
 /**
- * Begins or goes on with a journal; nothing is written before the first seconds have been ridden.
- * @param storage asked with every write, because it may come later than the ride
+ * The journal of one ride that begins or goes on; nothing is written before the first seconds have been ridden. Nothing
+ * here throws or keeps a picture waiting.
  */
-export function openJournal(
-  id: string,
-  what: JournalOf,
-  storage: () => Promise<Storage>,
-  restMs = REST_MS,
-): Journal {
-  return new Writer(id, what, storage, restMs);
-}
-
-class Writer implements Journal {
+export class Journal {
   readonly id: string;
   readonly #head: JournalHead;
   readonly #storage: () => Promise<Storage>;
@@ -110,7 +64,8 @@ class Writer implements Journal {
   #waiting = 0;
   #writing: Promise<boolean> = Promise.resolve(true);
 
-  constructor(id: string, what: JournalOf, storage: () => Promise<Storage>, restMs: number) {
+  /** @param storage asked with every write, because it may come later than the ride */
+  constructor(id: string, what: JournalOf, storage: () => Promise<Storage>, restMs = REST_MS) {
     this.#restMs = restMs;
     const { level, rest, turn, bike, rider, autoEase, partCount } = what;
     this.id = id;
@@ -125,7 +80,7 @@ class Writer implements Journal {
 
   /** Once; again only where it could not be written. */
   async #writeHead(): Promise<boolean> {
-    const head = { kind: HEAD_KIND, id: this.id, schema: heads.schema, data: this.#head };
+    const head = recordOf(HEADS, this.id, this.#head);
     this.#headWritten ??= this.#storage().then(async (storage) => (await storage.putRecord(head)).saved);
     const mine = this.#headWritten;
     const saved = await mine.catch(() => false);
@@ -133,15 +88,18 @@ class Writer implements Journal {
     return saved;
   }
 
+  /** Comes when it has begun, or cannot, but no later than after so long (ms): from then on a ride is kept as it is ridden. */
   async begun(limitMs: number): Promise<void> {
     const late = new Promise((resolve) => setTimeout(resolve, limitMs));
     await Promise.race([this.#headWritten?.catch(() => false), late]);
   }
 
+  /** Pieces there are or may be. */
   partCount(): number {
     return this.#index + 1;
   }
 
+  /** The ride went on; called with every picture. `shifted` where a lever was pushed. */
   note(ride: LiveRide, shifted: boolean): void {
     this.#shifted ||= shifted;
     if (this.#closed || this.#scheduled || this.#waiting > 0) return;
@@ -156,6 +114,7 @@ class Writer implements Journal {
     }, 0);
   }
 
+  /** The ride was built anew from its recording and goes on: everything is written once more. */
   goOn(): void {
     this.#writing = this.#writing.then((kept) => {
       if (this.#partWritten) this.#index += 1;
@@ -166,6 +125,7 @@ class Writer implements Journal {
     });
   }
 
+  /** Writes what is not written yet; true once it is in the database. */
   flush(ride: LiveRide): Promise<boolean> {
     this.#waiting += 1;
     this.#writing = this.#writing.then(async (before) => {
@@ -191,7 +151,7 @@ class Writer implements Journal {
     const storage = await this.#storage();
     const headSaved = await this.#writeHead();
     const data: JournalPart = { of: this.id, index: this.#index, from, ...part };
-    const record = { kind: PART_KIND, id: `${this.id}-${this.#index}`, schema: parts.schema, data };
+    const record = recordOf(PARTS, `${this.id}-${this.#index}`, data);
     const { saved } = await storage.putRecord(record);
     this.#partWritten ||= saved;
     if (saved && part.commands.length >= COMMANDS_IN_PART) {
@@ -205,6 +165,7 @@ class Writer implements Journal {
     return saved && headSaved;
   }
 
+  /** The ride is kept elsewhere, or nobody wants it any more. */
   async drop(): Promise<void> {
     this.#closed = true;
     await this.#writing;
@@ -217,6 +178,7 @@ class Writer implements Journal {
     this.#letGo();
   }
 
+  /** Nobody rides it here any more; it stays. */
   close(): void {
     this.#closed = true;
     // Where nothing was ridden there is nothing to go on from.
@@ -227,16 +189,16 @@ class Writer implements Journal {
 
 /** Removes a journal: the head first, so that half of it is never offered. */
 export async function dropJournal(storage: Storage, id: string, partCount: number): Promise<void> {
-  await storage.deleteRecords(HEAD_KIND, [id]);
+  await storage.deleteRecords(HEADS.kind, [id]);
   // One more may have been begun while somebody looked.
   const ids = Array.from({ length: partCount + 2 }, (_, index) => `${id}-${index}`);
-  await storage.deleteRecords(PART_KIND, ids);
+  await storage.deleteRecords(PARTS.kind, ids);
 }
 
 /** Journals that were begun and in which nothing was written: the ride ended before it began. */
 export async function listEmpty(storage: Storage): Promise<readonly Pick<UnfinishedRide, 'id' | 'atMs'>[]> {
-  const known = await storage.listRecords(HEAD_KIND, heads);
-  const pieces = known.length === 0 ? [] : await storage.listRecords(PART_KIND, parts);
+  const known = await storage.listRecords(HEADS);
+  const pieces = known.length === 0 ? [] : await storage.listRecords(PARTS);
   return known
     .filter(({ id }) => !pieces.some(({ data }) => data.of === id))
     .map(({ id, savedAtMs }) => ({ id, atMs: savedAtMs }));
@@ -244,9 +206,9 @@ export async function listEmpty(storage: Storage): Promise<readonly Pick<Unfinis
 
 /** All rides that broke off or are still being ridden somewhere, the last one first. */
 export async function readJournals(storage: Storage): Promise<readonly UnfinishedRide[]> {
-  const known = await storage.listRecords(HEAD_KIND, heads);
+  const known = await storage.listRecords(HEADS);
   if (known.length === 0) return [];
-  const pieces = await storage.listRecords(PART_KIND, parts);
+  const pieces = await storage.listRecords(PARTS);
   return known
     .flatMap(({ id, savedAtMs, data }) => {
       const own = pieces.filter((one) => one.data.of === id);

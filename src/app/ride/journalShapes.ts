@@ -1,6 +1,5 @@
 /** How the journal of a ride is kept, the doors it comes back through, and the ride that is put together from it. */
 import { parseLevel } from '../../core/level/parse.ts';
-import type { Level } from '../../core/level/schema.ts';
 import { isFields } from '../../core/math/measure.ts';
 import {
   parseRecording,
@@ -12,19 +11,10 @@ import {
 import type { RecordedPart } from '../../core/ride/run.ts';
 import type { GroupTurn } from '../../state/groupTurn.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
-import type { Shape } from '../../storage/index.ts';
-
-export const HEAD_KIND = 'ride-journal';
-export const PART_KIND = 'ride-journal-part';
+import type { RecordKind } from '../../storage/index.ts';
 
 /** What is ridden; written once. */
-export interface JournalHead {
-  /** Address of the ride, as behind `#ride/`. */
-  readonly rest: string;
-  readonly level: Level;
-  /** The turn of a group session it belongs to, or null. */
-  readonly turn: GroupTurn | null;
-  readonly physicsVersion: string;
+export interface JournalHead extends Pick<UnfinishedRide, 'rest' | 'level' | 'turn' | 'physicsVersion'> {
   readonly setup: RideSetup;
 }
 
@@ -38,9 +28,9 @@ export interface JournalPart extends RecordedPart {
   readonly from: { readonly commands: number; readonly checkpoints: number };
 }
 
-export const heads: Shape<JournalHead> = { schema: 1, steps: [], read: readHead };
+export const HEADS: RecordKind<JournalHead> = { kind: 'ride-journal', schema: 1, read: readHead };
 /** What is in a piece is looked at when the whole recording is put together. */
-export const parts: Shape<JournalPart> = { schema: 1, steps: [], read: readPart };
+export const PARTS: RecordKind<JournalPart> = { kind: 'ride-journal-part', schema: 1, read: readPart };
 
 function readHead(value: unknown): JournalHead | null {
   if (!isFields(value)) return null;

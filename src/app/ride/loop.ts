@@ -20,7 +20,6 @@ const say = words('hud');
 
 type RideMode = 'counting' | 'riding' | 'paused' | 'over';
 
-/** Those who are told. */
 interface RideListeners {
   frame(frame: RideFrame): void;
   events(events: readonly RideEvent[]): void;
@@ -32,11 +31,9 @@ interface RideListeners {
   over(): void;
 }
 
-/** What the loop is made of. */
-interface LoopOptions {
+export interface LoopOptions {
   readonly ride: LiveRide;
   readonly level: Level;
-  /** Help that is shown now. */
   readonly aids: () => Aids;
   /** True where the guide knows the best ride, so that its hints can be shown. */
   readonly guided: () => boolean;
@@ -55,18 +52,6 @@ interface LoopOptions {
   readonly firstSteps: Pick<FirstSteps, 'stands'>;
 }
 
-/** The loop. */
-export interface RideLoop {
-  mode(): RideMode;
-  /** A command for the next tick. Pushes of a lever while paused are lost, as they should be. */
-  command(command: RideCommand): void;
-  /** The frame of this moment; rides on as far as time has come. */
-  nextFrame(timeMs: number): RideFrame;
-  pause(): void;
-  /** Counts down, then rides on. */
-  resume(): void;
-}
-
 /** Seconds of countdown before the pedals turn. */
 const COUNT_S = 3;
 /** What is said is looked at this often, and at once when something happens (ms). */
@@ -74,12 +59,7 @@ const SAY_EVERY_MS = 100;
 /** The picture stays this long after the finish (ms): paper falls, and the dog jumps. */
 const AFTER_FINISH_MS = 1800;
 
-/** Makes the loop of one ride; it begins by counting down. */
-export function createRideLoop(options: LoopOptions): RideLoop {
-  return new Loop(options);
-}
-
-class Loop implements RideLoop {
+export class RideLoop {
   readonly #options: LoopOptions;
   readonly #pilot: ReturnType<typeof brakeForLine>;
   #mode: RideMode = 'counting';
@@ -104,10 +84,12 @@ class Loop implements RideLoop {
     return this.#mode;
   }
 
+  /** A command for the next tick. Pushes of a lever while paused are lost, as they should be. */
   command(command: RideCommand): void {
     if (this.#mode !== 'paused' || command.kind !== 'shift') this.#queue.push(command);
   }
 
+  /** The frame of this moment; rides on as far as time has come. */
   nextFrame(timeMs: number): RideFrame {
     const { ride, listeners } = this.#options;
     if (this.#mode === 'counting') this.#count(timeMs);
@@ -129,6 +111,7 @@ class Loop implements RideLoop {
     this.#countShown = null;
   }
 
+  /** Counts down, then rides on. */
   resume(): void {
     if (this.#mode === 'paused') this.#mode = 'counting';
   }

@@ -7,14 +7,8 @@
 const LOOK_EVERY_MS = 1000;
 const MOST_LOOKS_WITHOUT_PICTURE = 4;
 
-interface PictureWatch {
-  /** A picture was asked for. */
-  seen(): void;
-  stop(): void;
-}
-
 /** Begins to watch; `isWanted` says whether pictures should be asked for now. */
-export function watchPicture(isWanted: () => boolean, onGone: () => void): PictureWatch {
+export function watchPicture(isWanted: () => boolean, onGone: () => void) {
   let looks = 0;
   // A browser that is busy lets looks wait as well, so they are counted and not the time.
   const timer = window.setInterval(() => {
@@ -22,9 +16,10 @@ export function watchPicture(isWanted: () => boolean, onGone: () => void): Pictu
     if (looks === MOST_LOOKS_WITHOUT_PICTURE) onGone();
   }, LOOK_EVERY_MS);
   return {
-    seen() {
+    /** A picture was asked for. */
+    seen(): void {
       looks = 0;
     },
-    stop: () => window.clearInterval(timer),
+    stop: (): void => window.clearInterval(timer),
   };
 }

@@ -1,6 +1,6 @@
 /**
  * Rides of several people on one device: side by side, each with its own picture, keys or gamepad, and recording; or
- * the leg of one of them, who has the whole device. Joins sessions; the page decides what is ridden and what comes then.
+ * the leg of one of them, who has the whole device. The page decides what is ridden and what comes then.
  */
 import type { Judging } from '../device/scoring.ts';
 import { keepAwake } from '../device/wakeLock.ts';
@@ -8,7 +8,7 @@ import type { RidePhaseShown } from '../../state/ridePlaces.ts';
 import { outfitBeside } from '../../core/settings/outfit.ts';
 import { KEYS_FOR_TWO } from '../../features/two/keys.ts';
 import type { RidesTogether, Seat, TogetherWish } from '../../features/two/services.ts';
-import { type RideSession, startRideSession } from './session.ts';
+import { type ScreenRide, startScreenRide } from './screenRide.ts';
 import type { RideLook } from './views.ts';
 
 const awake = keepAwake();
@@ -66,20 +66,20 @@ export async function startRidesTogether(
   const { seats, autoEase } = wish;
   const waitsS =
     wish.headStart && seats.length > 1 ? await waitsOf(wish, look().settings.paceRatio, judging) : [];
-  const sessions: RideSession[] = [];
+  const rides: ScreenRide[] = [];
   const phases: RidePhaseShown[] = seats.map(() => 'ready');
   const follow = (seat: number, phase: RidePhaseShown): void => {
     phases[seat] = phase;
     awake.want(phases.some((one) => one === 'ready' || one === 'riding'));
   };
   const broken = (): void => {
-    for (const session of sessions) session.halt();
+    for (const ride of rides) ride.halt();
     awake.want(false);
     wish.onFailed();
   };
   seats.forEach((seat, i) => {
     const { level, bike, rider, side } = seat;
-    const session = startRideSession({
+    const ride = startScreenRide({
       places: seat.places,
       level,
       rest: level.id,
@@ -102,14 +102,14 @@ export async function startRidesTogether(
       onBroken: broken,
       onFinished: (result) => wish.onFinished(i, result),
     });
-    sessions.push(session);
+    rides.push(ride);
   });
   return {
     resume() {
-      for (const session of sessions) session.resume();
+      for (const ride of rides) ride.resume();
     },
     stop() {
-      for (const session of sessions) session.destroy();
+      for (const ride of rides) ride.destroy();
       awake.want(false);
     },
   };

@@ -17,13 +17,7 @@ interface SpeechOptions {
   readonly handsTold: () => boolean;
 }
 
-interface RideSpeech {
-  /** Says these from now on, null for nothing; `isQuiet` while something else is asked of the rider. */
-  say(cue: string | null, remark: string | null, isQuiet: boolean): void;
-  stop(): void;
-}
-
-export function createSaid({ level, settings, views, ear, handsTold }: SpeechOptions): RideSpeech {
+export function createSaid({ level, settings, views, ear, handsTold }: SpeechOptions) {
   const voice = createVoice();
   let cueBefore: string | null = null;
   let remarkBefore: string | null = null;
@@ -32,7 +26,8 @@ export function createSaid({ level, settings, views, ear, handsTold }: SpeechOpt
     return level.audience === 'children' && childVoice && !byEar && !muted;
   };
   return {
-    say(cue, remark, isQuiet) {
+    /** Says these from now on, null for nothing; `isQuiet` while something else is asked of the rider. */
+    say(cue: string | null, remark: string | null, isQuiet: boolean): void {
       // Remarks somebody wrote are in the language of their level.
       const isOwnText = level.cues.some((one) => 'text' in one && one.text === cue);
       const lang = isOwnText ? level.lang : undefined;
@@ -45,6 +40,6 @@ export function createSaid({ level, settings, views, ear, handsTold }: SpeechOpt
       if (isQuiet) views()?.say(null, null, lang);
       else views()?.say(shown, remark, lang);
     },
-    stop: () => voice.stop(),
+    stop: (): void => voice.stop(),
   };
 }

@@ -2,14 +2,13 @@
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { RideLook } from './views.ts';
 
-/** What a ride needs to be heard. */
 export type RideSound = Awaited<ReturnType<typeof loadSound>>;
 
 /** Loads the sound room; rejects when it cannot be fetched. */
 export async function loadSound(look: RideLook) {
-  const { createMusic, createRideAudio, createTone, soundUrl } = await import('../../audio/index.ts');
+  const { createMusic, createRideAudio, createTone } = await import('../../audio/index.ts');
   const { volumes, muted } = look.settings;
-  const audio = createRideAudio({ volumes, muted, soundUrl });
+  const audio = createRideAudio({ volumes, muted });
   const tone = createTone();
   const music = createMusic();
   return quietOnceBroken({

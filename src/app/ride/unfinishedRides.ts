@@ -6,32 +6,15 @@ import type { Journal, JournalOf } from './journal.ts';
 import type { Keeping } from '../device/persistence.ts';
 import type { Store } from '../../state/createStore.ts';
 import type { Kept } from '../../state/afterRide.ts';
+import { isSameTurn } from '../../state/groupTurn.ts';
 import type { UnfinishedRide } from '../../state/unfinished.ts';
-import { newRideId } from '../../storage/ids.ts';
+import { newId } from '../../storage/ids.ts';
 
 /** Fetched when it is needed: the first page does without. */
 const journals = () => import('./journal.ts');
-type Journals = Awaited<ReturnType<typeof journals>>;
-
-/** Unfinished rides, joined. */
-export interface UnfinishedRides {
-  /** The journal of a ride that begins, or of one that goes on. */
-  begin(
-    what: Omit<JournalOf, 'partCount'>,
-    goesOn: UnfinishedRide | null,
-    openJournal: Journals['openJournal'],
-  ): Journal;
-  /** Looks anew for rides that broke off. */
-  look(): Promise<void>;
-  /** Keeps what was ridden as a ride without marks. */
-  keep(ride: UnfinishedRide): Promise<Kept>;
-  letGo(ride: UnfinishedRide): Promise<void>;
-  /** Everything was deleted in another tab: nothing more is written of what is ridden here until it is over. */
-  forget(): void;
-}
 
 /** Begins to look as soon as the storage is there. */
-export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides {
+export function joinUnfinished(store: Store, keeping: Keeping) {
   const waitedFor = new Set<string>();
   const openHere = new Map<string, Journal>();
   const look = async (): Promise<void> => {
@@ -53,15 +36,13 @@ export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides 
       else if (kept.has(ride.id)) await dropJournal(storage, ride.id, ride.partCount);
       else free.push(ride);
     }
-    store.send({ kind: 'unfinished', rides: free });
+    store.send({ kind: 'found', found: { unfinished: free } });
     for (const empty of await listEmpty(storage))
       if (await isFree(empty, Date.now(), null)) await dropJournal(storage, empty.id, 0);
   };
   const letGo = async (ride: UnfinishedRide): Promise<void> => {
-    store.send({
-      kind: 'unfinished',
-      rides: store.state().unfinished.filter(({ id }) => id !== ride.id),
-    });
+    const others = store.state().unfinished.filter(({ id }) => id !== ride.id);
+    store.send({ kind: 'found', found: { unfinished: others } });
     const mine = openHere.get(ride.id);
     if (mine === undefined)
       await (await journals()).dropJournal(await keeping.there, ride.id, ride.partCount);
@@ -69,35 +50,38 @@ export function joinUnfinished(store: Store, keeping: Keeping): UnfinishedRides 
   };
   void look();
   return {
+    /** Looks anew for rides that broke off. */
     look,
     letGo,
-    forget() {
+    /** Everything was deleted in another tab: nothing more is written of what is ridden here until it is over. */
+    forget(): void {
       for (const journal of openHere.values()) journal.close();
     },
-    begin(what, goesOn, openJournal) {
+    /** The journal of a ride that begins, or of one that goes on. */
+    begin(
+      what: Omit<JournalOf, 'partCount'>,
+      goesOn: UnfinishedRide | null,
+      journalOf: typeof Journal,
+    ): Journal {
       // Whoever rides a turn of a group once more does it in place of the one that broke off.
       if (goesOn === null)
-        for (const ride of store.state().unfinished) if (isSameTurn(ride.turn, what.turn)) void letGo(ride);
-      const id = goesOn?.id ?? newRideId();
-      const journal = openJournal(id, { ...what, partCount: goesOn?.partCount ?? 0 }, () => keeping.storage);
+        for (const ride of store.state().unfinished)
+          if (ride.turn !== null && what.turn !== null && isSameTurn(ride.turn, what.turn)) void letGo(ride);
+      const id = goesOn?.id ?? newId();
+      const journal = new journalOf(
+        id,
+        { ...what, partCount: goesOn?.partCount ?? 0 },
+        () => keeping.storage,
+      );
       openHere.set(id, journal);
       return journal;
     },
-    async keep(ride) {
+    /** Keeps what was ridden as a ride without marks. */
+    async keep(ride: UnfinishedRide): Promise<Kept> {
       const kept = await keeping.keepUnfinished(ride);
       if (kept.state === 'saved') await letGo(ride);
       return kept;
     },
   };
 }
-
-function isSameTurn(one: UnfinishedRide['turn'], other: UnfinishedRide['turn']): boolean {
-  return (
-    one !== null &&
-    other !== null &&
-    one.planId === other.planId &&
-    one.nickname === other.nickname &&
-    one.rideIndex === other.rideIndex &&
-    one.attempt === other.attempt
-  );
-}
+export type UnfinishedRides = ReturnType<typeof joinUnfinished>;

@@ -5,7 +5,6 @@
 import type { Aids, Level } from '../../core/level/schema.ts';
 import { hasHub, shiftsInFront } from '../../core/model/shifters.ts';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
-import type { HudHelp } from '../../game/hud/help.ts';
 import type { HudAids, HudFormats } from '../../game/hud/options.ts';
 import type { InputHub } from '../../input/hub.ts';
 import { createPads } from '../../input/pads.ts';
@@ -58,21 +57,6 @@ export function looksDifferent(a: RideLook, b: RideLook): boolean {
   return seen(a) !== seen(b);
 }
 
-/** Seen things of a running ride. */
-export interface RideViews {
-  frame(frame: RideFrame): void;
-  events(events: readonly RideEvent[]): void;
-  /** `cueLang`: what the cue is written in (BCP 47), where that is not the language of the page. */
-  say(cue: string | null, remark: string | null, cueLang?: string): void;
-  /** So many apples have hopped out of the basket since the start. */
-  spill(count: number): void;
-  readonly help: HudHelp;
-  /** Lights the pads that are asked for now. */
-  want(actions: readonly KeyAction[]): void;
-  setPaused(paused: boolean): void;
-  destroy(): void;
-}
-
 /** Code that is loaded only when somebody rides. */
 export type RideRooms = Awaited<ReturnType<typeof loadRideRooms>>;
 
@@ -97,7 +81,6 @@ export function whyNotLoaded(error: unknown): RideFailure {
   return isMissing ? 'not-fetched' : 'broken';
 }
 
-/** What `buildViews` needs. */
 interface ViewOptions {
   readonly rooms: RideRooms;
   readonly places: RidePlaces;
@@ -113,8 +96,7 @@ interface ViewOptions {
   readonly onBroken: (error: unknown) => void;
 }
 
-/** Builds all views into their places. */
-export function buildViews(options: ViewOptions): RideViews {
+export function buildViews(options: ViewOptions) {
   const { rooms, places, level, aids, world, look, hub } = options;
   const { settings, reducedMotion, showPads } = look;
   const hud = rooms.createHud(places.hud, formatsOfHud(settings), {
@@ -142,29 +124,33 @@ export function buildViews(options: ViewOptions): RideViews {
   });
   const picture = mountPicture(options);
   return {
-    frame(frame) {
+    frame(frame: RideFrame): void {
       hud.update(frame, picture.quality() < 2);
       pads.show(hub.now());
     },
-    events(events) {
+    events(events: readonly RideEvent[]): void {
       picture.applyEvents(events);
       hud.applyEvents(events);
     },
-    say(cue, remark, cueLang) {
+    /** `cueLang`: what the cue is written in (BCP 47), where that is not the language of the page. */
+    say(cue: string | null, remark: string | null, cueLang?: string): void {
       hud.setCue(cue, cueLang);
       hud.setRemark(remark);
     },
-    spill: (count) => picture.spill(count),
+    /** So many apples have hopped out of the basket since the start. */
+    spill: (count: number): void => picture.spill(count),
     help: hud.help,
-    want: (actions) => pads.want(actions),
-    setPaused: (paused) => picture.setPaused(paused),
-    destroy() {
+    /** Lights the pads that are asked for now. */
+    want: (actions: readonly KeyAction[]): void => pads.want(actions),
+    setPaused: (paused: boolean): void => picture.setPaused(paused),
+    destroy(): void {
       picture.destroy();
       hud.destroy();
       pads.destroy();
     },
   };
 }
+export type RideViews = ReturnType<typeof buildViews>;
 
 function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> {
   const { rooms, places, level, world, look, nextFrame, onBroken } = options;

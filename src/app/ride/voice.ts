@@ -4,31 +4,26 @@
  */
 import { spokenLanguage } from '../../words/words.ts';
 
-interface Voice {
-  /** Says a sentence in a language (BCP 47), else in that of the page; what is being said is broken off. */
-  say(text: string, language?: string): void;
-  stop(): void;
-}
-
 /** Some devices write `de_DE`. */
 const speaks = (tag: string, language: string): boolean =>
   tag.toLowerCase().split(/[-_]/)[0] === language.toLowerCase().split('-')[0];
 
 /** A voice, or silence where the device has none of its own. */
-export function createVoice(device: SpeechSynthesis | undefined = globalThis.speechSynthesis): Voice {
+export function createVoice(device: SpeechSynthesis | undefined = globalThis.speechSynthesis) {
   return {
-    say(text, language = spokenLanguage()) {
+    /** Says a sentence in a language (BCP 47), else in that of the page; what is being said is broken off. */
+    say(text: string, language: string = spokenLanguage()): void {
       const voice = device
         ?.getVoices()
         .find(({ localService, lang }) => localService && speaks(lang, language));
       if (device === undefined || voice === undefined) return;
-      const line = new SpeechSynthesisUtterance(text);
-      line.voice = voice;
-      line.lang = voice.lang;
-      line.rate = 0.95;
+      const utterance = new SpeechSynthesisUtterance(text);
+      utterance.voice = voice;
+      utterance.lang = voice.lang;
+      utterance.rate = 0.95;
       device.cancel();
-      device.speak(line);
+      device.speak(utterance);
     },
-    stop: () => device?.cancel(),
+    stop: (): void => device?.cancel(),
   };
 }

@@ -13,14 +13,8 @@ import { Dialog, type Page } from '../../ui/parts.tsx';
 import { settingsOfRide, TRIAL } from '../../state/rideLevel.ts';
 import { RIDE_PLACES } from '../../state/ridePlaces.ts';
 import { RideSpot } from '../../ui/rideSpot.tsx';
-import {
-  type Action,
-  asksFirstSteps,
-  type RideFailure,
-  type RideShown,
-  type Send,
-  type State,
-} from '../../state/store.ts';
+import { asksFirstSteps } from '../../state/rideState.ts';
+import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
 import type { RideServices } from './services.ts';
 import { RideTrouble } from './trouble.tsx';
 import { firstStepsAloud, stepDone } from '../../words/firstSteps.ts';
@@ -170,7 +164,7 @@ function Paused(props: {
   readonly send: Send;
 }): JSX.Element {
   const { state, ride, send } = props;
-  const rideOn = (): void => send({ kind: 'ride-phase', phase: 'riding', countdownS: null });
+  const rideOn = (): void => send({ kind: 'ride', shows: { phase: 'riding', countdownS: null } });
   const watching = ride.watchFromM !== null;
   const settings = settingsOfRide(state.settings, ride);
   return (

@@ -79,7 +79,7 @@ export function PageTrouble(props: {
         <Button strong onClick={() => location.reload()}>
           {say('trouble-reload')}
         </Button>
-        <Button data-close-trouble onClick={() => send({ kind: 'trouble', trouble: null })}>
+        <Button data-close-trouble onClick={() => send({ kind: 'found', found: { trouble: null } })}>
           {say('trouble-close')}
         </Button>
       </div>

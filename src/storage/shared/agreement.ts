@@ -4,27 +4,20 @@
  * is deleted on this device is deleted with it. It is read afresh every time, because another tab may have stopped it.
  */
 import { attemptOn, OWN_PREFIX } from '../localBackup.ts';
-import { readAgreement } from '../sharedKept.ts';
-import type { Agreement } from '../sharedTypes.ts';
+import { type Agreement, readAgreement } from '../sharedKept.ts';
 
 const KEY = `${OWN_PREFIX}club-store`;
 
-/** The agreement. No method throws. */
-export interface AgreementStore {
-  /** What was agreed, or null where nobody has. */
-  read(): Agreement | null;
-  /** Keeps an agreement, or ends it with null; false where it will be forgotten with this page. */
-  keep(agreement: Agreement | null): boolean;
-}
-
 /** Makes it over the simple store, which may be missing or throw; then an agreement lasts as long as this page. */
-export function createAgreementStore(simpleStore: () => globalThis.Storage | null): AgreementStore {
+export function createAgreementStore(simpleStore: () => globalThis.Storage | null) {
   let here: Agreement | null = null;
   const attempt = attemptOn(simpleStore);
   return {
-    read: () =>
+    /** What was agreed, or null where nobody has. */
+    read: (): Agreement | null =>
       attempt(null, (store) => readAgreement(JSON.parse(store.getItem(KEY) ?? 'null') as unknown)) ?? here,
-    keep(agreement) {
+    /** Keeps an agreement, or ends it with null; false where it will be forgotten with this page. */
+    keep(agreement: Agreement | null): boolean {
       here = null;
       const kept = attempt(false, (store) => {
         if (agreement === null) store.removeItem(KEY);
@@ -36,3 +29,5 @@ export function createAgreementStore(simpleStore: () => globalThis.Storage | nul
     },
   };
 }
+/** The agreement. No method throws. */
+export type AgreementStore = ReturnType<typeof createAgreementStore>;

@@ -9,7 +9,7 @@ import type { ReadFile } from '../../core/transfer/rideFile.ts';
 import { ask, type Fetch } from './http.ts';
 import { isOfPlan, isRide, rangesOf, readDocuments } from './pieces.ts';
 import { progressFor } from './send.ts';
-import type { Fetched, SharedProgress } from '../sharedTypes.ts';
+import type { Fetched, SharedProgress } from '../sharedKept.ts';
 
 const LIMIT = LIMITS.store;
 /** Some servers give the last row of a page once more as the first of the next, so one alone would not go on. */

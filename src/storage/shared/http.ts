@@ -5,7 +5,7 @@
 import type { StoreAddress, StoreProblem } from '../../core/transfer/clubStore.ts';
 import { LIMITS } from '../../core/math/limits.ts';
 import { isTooDeep } from '../../core/math/measure.ts';
-import { databaseUrl } from '../sharedTypes.ts';
+import { databaseUrl } from '../sharedKept.ts';
 
 /** An answer, or why there is none. */
 export type StoreAnswer =

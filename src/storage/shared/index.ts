@@ -5,8 +5,7 @@
 export { type AgreementStore, createAgreementStore } from './agreement.ts';
 export { fetchRides, testStore } from './fetch.ts';
 export type { Fetch } from './http.ts';
-export { ADDRESS_SHAPE, OLD_ADDRESS, PROGRESS, PROGRESS_SHAPE } from '../sharedKept.ts';
 export { piecesOf, sentSoFar } from './pieces.ts';
 export { progressFor, sendPieces, type SendTools } from './send.ts';
-export type * from '../sharedTypes.ts';
-export { databaseUrl, passes } from '../sharedTypes.ts';
+export type * from '../sharedKept.ts';
+export { databaseUrl, OLD_ADDRESS, passes, PROGRESS } from '../sharedKept.ts';

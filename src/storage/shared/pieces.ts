@@ -9,7 +9,7 @@ import type { RideRecord } from '../../core/group/records/record.ts';
 import { parseRecord, type ReadRecord } from '../../core/group/records/recordFile.ts';
 import { type HandOver, readRideFile, type ReadFile, writeRideFile } from '../../core/transfer/rideFile.ts';
 import { setOf } from '../../core/group/records/merge.ts';
-import type { SharedPiece, SharedProgress } from '../sharedTypes.ts';
+import type { SharedPiece, SharedProgress } from '../sharedKept.ts';
 
 const RIDE = 'ride';
 const HEAD = 'head';
@@ -42,12 +42,10 @@ export function rangesOf(planId: string): readonly (readonly [string, string])[]
   return [RIDE, HEAD].map((kind) => [`${kind}:${planId}:`, `${kind}:${planId}:${LAST}`] as const);
 }
 
-/** Whether an id is that of a ride. */
 export function isRide(id: string): boolean {
   return id.startsWith(`${RIDE}:`);
 }
 
-/** Whether an id is one of ours, of this plan. */
 export function isOfPlan(id: string, planId: string): boolean {
   return rangesOf(planId).some(([from]) => id.startsWith(from));
 }

@@ -4,9 +4,8 @@
  */
 import type { StoreAddress, StoreProblem, StoreStanding } from '../../core/transfer/clubStore.ts';
 import { type StoreAnswer, ask, type Fetch } from './http.ts';
-import { passes, type SharedPiece, type SharedProgress } from '../sharedTypes.ts';
+import { passes, type SharedPiece, type SharedProgress } from '../sharedKept.ts';
 
-/** What sending needs from outside. */
 export interface SendTools {
   readonly fetch: Fetch;
   /** Waits, or rejects where nobody wants to wait any longer. */
@@ -17,6 +16,8 @@ export interface SendTools {
   readonly now: () => number;
   /** Asked before every try; true ends it. */
   readonly stopped?: () => boolean;
+  /** Nobody asked for it: what the store has refused before is not offered again, and stays refused. */
+  readonly inPassing?: boolean;
 }
 
 /** Pieces in one go, and their size (characters): small enough for servers that allow one megabyte. */
@@ -32,6 +33,8 @@ interface Tried {
   readonly refused: readonly string[];
   readonly problem: StoreProblem | null;
 }
+
+const nothing = (problem: StoreProblem | null): Tried => ({ there: [], refused: [], problem });
 
 /** Which store a progress is about; a new password is still the same store. */
 function storeName({ url, database }: StoreAddress): string {
@@ -49,12 +52,14 @@ export function progressFor(address: StoreAddress, kept: SharedProgress | null):
 /** Sends what is not there yet. Ends when all is there, when a person has to do something, or when stopped. */
 export async function sendPieces(
   address: StoreAddress,
-  pieces: readonly SharedPiece[],
+  all: readonly SharedPiece[],
   kept: SharedProgress | null,
   tools: SendTools,
 ): Promise<SharedProgress> {
   const had = progressFor(address, kept);
-  let progress: SharedProgress = had.refused.length === 0 ? had : { ...had, refused: [] };
+  const before = new Set(tools.inPassing === true ? had.refused : []);
+  const pieces = all.filter(({ id }) => !before.has(id));
+  let progress: SharedProgress = had.refused.length === before.size ? had : { ...had, refused: [] };
   let left = leftOf(pieces, progress);
   let pauseMs = FIRST_PAUSE_MS;
   let problem: StoreProblem | null = null;
@@ -85,7 +90,7 @@ export async function sendPieces(
     pauseMs = Math.min(LONGEST_PAUSE_MS, pauseMs * 2);
   }
   const refused = new Set(progress.refused);
-  if (left.length === 0 && pieces.some((piece) => refused.has(piece.id))) problem = 'some-refused';
+  if (left.length === 0 && all.some((piece) => refused.has(piece.id))) problem = 'some-refused';
   tell(left.length === 0 ? 'done' : 'stopped', null);
   return progress;
 }
@@ -118,12 +123,12 @@ function handful(pieces: readonly SharedPiece[]): SharedPiece[] {
 
 async function tryOnce(address: StoreAddress, pieces: readonly SharedPiece[], fetch: Fetch): Promise<Tried> {
   const [first] = pieces;
-  if (first === undefined) return { there: [], refused: [], problem: null };
+  if (first === undefined) return nothing(null);
   if (pieces.length === 1) return putOne(address, first, fetch);
   const docs = pieces.map(({ id, body }) => ({ _id: id, ...body }));
   const answer = await ask(address, { method: 'POST', path: '/_bulk_docs', body: { docs } }, fetch);
   if (answer.ok) return readBulk(answer.value, pieces);
-  if (answer.problem !== 'not-a-store') return { there: [], refused: [], problem: answer.problem };
+  if (answer.problem !== 'not-a-store') return nothing(answer.problem);
   // Too much at once, or a server that knows single pieces only.
   return putEach(address, pieces, fetch);
 }
@@ -155,16 +160,16 @@ function readPut(answer: StoreAnswer, id: string): Tried {
   const there = { there: [id], refused: [], problem: null };
   if (answer.ok) {
     const said = answer.value as { readonly ok?: unknown } | null;
-    return said?.ok === true ? there : { there: [], refused: [], problem: 'not-a-store' };
+    return said?.ok === true ? there : nothing('not-a-store');
   }
   if (answer.status === 409) return there;
   if ([400, 412, 413].includes(answer.status)) return { there: [], refused: [id], problem: null };
-  return { there: [], refused: [], problem: answer.problem };
+  return nothing(answer.problem);
 }
 
 /** A row for every piece; only what is said to be there is believed to be there. */
 function readBulk(value: unknown, pieces: readonly SharedPiece[]): Tried {
-  if (!Array.isArray(value)) return { there: [], refused: [], problem: 'not-a-store' };
+  if (!Array.isArray(value)) return nothing('not-a-store');
   const asked = new Set(pieces.map((piece) => piece.id));
   const there: string[] = [];
   const refused: string[] = [];

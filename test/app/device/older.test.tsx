@@ -5,7 +5,7 @@ import { createStore } from '../../../src/state/createStore.ts';
 import { bundledLevels } from '../../../src/app/levels.ts';
 import { joinKeeping } from '../../../src/app/device/persistence.ts';
 import { joinJudging } from '../../../src/app/device/scoring.ts';
-import { initialState } from '../../../src/state/store.ts';
+import { initialState } from '../../../src/state/reduce.ts';
 import type { UnfinishedRide } from '../../../src/state/unfinished.ts';
 import type { Level } from '../../../src/core/level/schema.ts';
 import { parseRecording, PHYSICS_VERSION, physicsOf } from '../../../src/core/ride/recording.ts';

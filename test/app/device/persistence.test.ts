@@ -1,7 +1,7 @@
 /** Choices after everything was deleted: as on the first visit, and nothing of the old ones is written back. */
 import { expect, it } from 'vitest';
 import { createStore } from '../../../src/state/createStore.ts';
-import { initialState } from '../../../src/state/store.ts';
+import { initialState } from '../../../src/state/reduce.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { joinKeeping } from '../../../src/app/device/persistence.ts';
 import { bundledLevels } from '../../../src/app/levels.ts';
@@ -40,7 +40,7 @@ it('choices that were deleted are not written back, neither by a change elsewher
   await storage.deleteEverything();
   await keeping.forget();
   expect(store.state()).toMatchObject({ settings: { theme }, cautionsSeen: false, results: [], doneIds: [] });
-  store.send({ kind: 'newer-version' });
+  store.send({ kind: 'found', found: { newer: true } });
   window.dispatchEvent(new Event('pagehide'));
   // Longer than a row of changes rests before it is kept.
   await new Promise((resolve) => setTimeout(resolve, 600));

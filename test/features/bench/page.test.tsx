@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { expect, it } from 'vitest';
-import { initialState } from '../../../src/state/store.ts';
+import { initialState } from '../../../src/state/reduce.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { freshLevel } from '../../../src/features/bench/fresh.ts';
 import { createLevelEditor } from '../../../src/features/bench/levelEditor.ts';

@@ -13,7 +13,7 @@ import { Editor } from '../../../src/features/bench/editor.tsx';
 import { freshLevel } from '../../../src/features/bench/fresh.ts';
 import { levelEditor, useDraft } from '../../../src/features/bench/levelEditor.ts';
 import type { BenchServices } from '../../../src/features/bench/services.ts';
-import { initialState } from '../../../src/state/store.ts';
+import { initialState } from '../../../src/state/reduce.ts';
 
 const STEPS = 50;
 const state = initialState([], DEFAULT_KEYS, '#bench/edit');

@@ -8,7 +8,7 @@ import { freshLevel } from '../../../src/features/bench/fresh.ts';
 import { levelEditor, useDraft } from '../../../src/features/bench/levelEditor.ts';
 import { Units } from '../../../src/features/bench/say.ts';
 import type { BenchServices } from '../../../src/features/bench/services.ts';
-import { initialState } from '../../../src/state/store.ts';
+import { initialState } from '../../../src/state/reduce.ts';
 import { words } from '../../../src/words/words.ts';
 
 const say = words('bench');

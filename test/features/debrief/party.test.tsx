@@ -10,7 +10,7 @@ import type { RideTrace } from '../../../src/core/ride/trace.ts';
 import { DEFAULT_KEYS } from '../../../src/core/settings/settings.ts';
 import { Party } from '../../../src/features/debrief/party.tsx';
 import { justFinished } from '../../../src/state/afterRide.ts';
-import { initialState } from '../../../src/state/store.ts';
+import { initialState } from '../../../src/state/reduce.ts';
 import { lessonName, patchName } from '../../../src/words/common.ts';
 import { words } from '../../../src/words/words.ts';
 import { BUNDLED } from '../../core/ride/worlds.ts';

@@ -12,7 +12,8 @@ import { suitsBike } from '../../../src/core/coach/ladder.ts';
 import { twoPage } from '../../../src/features/two/page.tsx';
 import { forgetRounds } from '../../../src/features/two/rounds.ts';
 import type { TogetherWish } from '../../../src/features/two/services.ts';
-import { initialState, reduce, type State } from '../../../src/state/store.ts';
+import { initialState, reduce } from '../../../src/state/reduce.ts';
+import type { State } from '../../../src/state/store.ts';
 import { BUNDLED } from '../../core/ride/worlds.ts';
 import { words } from '../../../src/words/words.ts';
 

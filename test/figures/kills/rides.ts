@@ -1,7 +1,7 @@
 /** Rides in a browser that is killed, and what is found of them afterwards; see `kills.ts`. */
 import puppeteer, { type Browser, type Page } from 'puppeteer-core';
 import { between, seededRandom } from '../../../src/core/math/random.ts';
-import { heads, type JournalPart, parts, unfinishedRide } from '../../../src/app/ride/journalShapes.ts';
+import { HEADS, type JournalPart, PARTS, unfinishedRide } from '../../../src/app/ride/journalShapes.ts';
 import { findChromium, thisComputer } from '../../browser/chromium.ts';
 import { serveFolder } from '../../browser/server.ts';
 
@@ -285,9 +285,9 @@ async function journalsOf(page: Page) {
     records
       .filter(([key]) => key.startsWith(`${kind} `))
       .map(([, value]) => value as { id: string; data: unknown });
-  const pieces = dataOf('ride-journal-part').flatMap(({ data }) => parts.read(data) ?? []);
+  const pieces = dataOf('ride-journal-part').flatMap(({ data }) => PARTS.read(data) ?? []);
   return dataOf('ride-journal').flatMap(({ id, data }) => {
-    const head = heads.read(data);
+    const head = HEADS.read(data);
     const own = pieces.filter((one: JournalPart) => one.of === id).toSorted((a, b) => a.index - b.index);
     return head === null ? [] : (unfinishedRide(id, 0, head, own) ?? []);
   });

@@ -12,7 +12,7 @@ import { recordKey } from '../../../src/storage/shapes.ts';
 import { cueText } from '../../../src/words/cues.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import type { Messages } from '../../../src/words/messages.ts';
-import { type Carried, speak, take, words } from '../../../src/words/words.ts';
+import { type WordList, speak, take, words } from '../../../src/words/words.ts';
 import { ALL_LEVELS } from '../../core/coach/riding.ts';
 import { type Pseudo, pseudoWords } from '../../words/pseudo.ts';
 import type { HudMoment } from './unfit.ts';
@@ -21,7 +21,7 @@ export const PSEUDO: readonly string[] = ['en-XA', 'ar-XB'] satisfies readonly P
 export const ALL_LANGUAGES = [...languages(), ...PSEUDO];
 
 /** A message file of a language, also of one that nobody speaks. */
-export const wordsOf = (language: string, file: string): Carried =>
+export const wordsOf = (language: string, file: string): WordList =>
   PSEUDO.includes(language)
     ? pseudoWords(carriedWords(ENGLISH, file), language as Pseudo)
     : carriedWords(language, file);

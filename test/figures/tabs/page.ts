@@ -22,11 +22,11 @@ export async function playOverOneStorage(
 ): Promise<Played> {
   const random = seededRandom(seed);
   const storage = await openStorage({
-    indexedDB: null,
-    localStorage: null,
-    caches: null,
-    storageManager: null,
-    tabs: null,
+    indexedDB: () => null,
+    localStorage: () => null,
+    caches: () => null,
+    storageManager: () => null,
+    tabs: () => null,
   });
   const late: Storage = {
     ...storage,

@@ -13,8 +13,7 @@ import { type LiveRide, startRide } from '../../core/ride/run.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import { buildRideWorld } from '../../core/ride/world.ts';
 import { shake } from '../../input/haptic.ts';
-import type { InputCommand } from '../../input/actions.ts';
-import { createInputHub, type InputHub } from '../../input/hub.ts';
+import { createInputHub, type InputCommand, type InputHub } from '../../input/hub.ts';
 import { createFormat } from '../../words/format.ts';
 import { firstStepsAloud } from '../../words/firstSteps.ts';
 import type { RidePhaseShown, RidePlaces } from '../../state/ridePlaces.ts';
@@ -27,12 +26,12 @@ import { lettingGo, playTo, rideAgain } from './replay.ts';
 import { createGuidance, type SpokenGuidance } from './guidance.ts';
 import { ALL_APPLES, countApples } from '../../core/coach/apples.ts';
 import { type KnownRides, ridesBeside } from './beside.ts';
-import { firstStepsOf, NO_FIRST_STEPS } from './firstSteps.ts';
+import { firstStepsOf } from './firstSteps.ts';
 import { joinHands } from './hands.ts';
 import { watchPicture } from './pictureWatch.ts';
 import { createSaid } from './said.ts';
 import { type RideSound, loadSound } from './sound.ts';
-import { createRideLoop, type RideLoop } from './loop.ts';
+import { type LoopOptions, RideLoop } from './loop.ts';
 import {
   buildViews,
   loadRideRooms,
@@ -50,8 +49,7 @@ declare global {
   }
 }
 
-/** What a session needs. */
-export interface SessionOptions {
+export interface ScreenRideOptions {
   readonly places: RidePlaces;
   readonly level: Level;
   /** Address of this ride, handed on with the result. */
@@ -80,29 +78,12 @@ export interface SessionOptions {
   readonly onPhase: (phase: RidePhaseShown, countdownS: number | null) => void;
   /** How far it has come (m), once per picture. */
   readonly onPlace?: (distanceM: number) => void;
-  /** The ride cannot begin. */
   readonly onFailed: (why: RideFailure, error: unknown) => void;
   /** Something broke in the middle of the ride; `halt` stops it. */
   readonly onBroken: (error: unknown) => void;
   readonly onFinished: (result: RideResult) => void;
 }
 
-/** A ride on the screen. */
-export interface RideSession {
-  /** Paused, and somebody wants to ride on. */
-  isPaused(): boolean;
-  resume(): void;
-  /** Volumes, mute, hold or switch have been changed. */
-  settingsChanged(): void;
-  /**
-   * Something broke: nothing of it moves any more, only its recording is left. Null where there is nothing to stop,
-   * because the ride is over or was stopped before.
-   */
-  halt(): HaltedRide | null;
-  destroy(): void;
-}
-
-/** What is left of a ride that was stopped. */
 interface HaltedRide {
   readonly recording: Recording;
   /** True once all of it is in the journal. */
@@ -116,14 +97,14 @@ interface HaltedRide {
 const JOURNAL_WAIT_MS = 5000;
 
 /** Starts loading; the ride begins as soon as everything is there. */
-export function startRideSession(options: SessionOptions): RideSession {
-  const session = new Session(options);
-  void session.load();
-  return session;
+export function startScreenRide(options: ScreenRideOptions): ScreenRide {
+  const ride = new ScreenRide(options);
+  void ride.load();
+  return ride;
 }
 
-class Session implements RideSession {
-  readonly #options: SessionOptions;
+export class ScreenRide {
+  readonly #options: ScreenRideOptions;
   readonly #ride: LiveRide;
   readonly #loop: RideLoop;
   readonly #guide: Guide;
@@ -149,7 +130,7 @@ class Session implements RideSession {
   #shifted = false;
   #apples = ALL_APPLES;
 
-  constructor(options: SessionOptions) {
+  constructor(options: ScreenRideOptions) {
     this.#options = options;
     this.#look = options.look();
     this.#settings = this.#look.settings;
@@ -160,18 +141,16 @@ class Session implements RideSession {
     const script = watching === null ? null : playTo(this.#ride, watching.recording, watching.fromM);
     const speed = (): number => window.__rideTestSpeed ?? 1;
     this.#hub = createInputHub(this.#settings.holdMode, (command) => this.#onCommand(command));
-    this.#firstSteps =
-      options.firstSteps === null
-        ? NO_FIRST_STEPS
-        : firstStepsOf({
-            ride: this.#ride,
-            hub: this.#hub,
-            byEar: this.#look.settings.byEar,
-            speed: speed(),
-            command: (command) => this.#loop.command(command),
-            show: (shown) => this.#showFirstSteps(shown),
-            onDone: options.firstSteps.onDone,
-          });
+    this.#firstSteps = firstStepsOf({
+      isAsked: options.firstSteps !== null,
+      ride: this.#ride,
+      hub: this.#hub,
+      byEar: this.#look.settings.byEar,
+      speed: speed(),
+      command: (command) => this.#loop.command(command),
+      show: (shown) => this.#showFirstSteps(shown),
+      onDone: () => options.firstSteps?.onDone(),
+    });
     this.#said = createSaid({
       level: options.level,
       settings: () => this.#settings,
@@ -182,7 +161,7 @@ class Session implements RideSession {
     this.#guide = createGuide(this.#ride.world, options.reference);
     this.#help = createRideHelp(this.#ride, this.#guide, options.level);
     this.#aids = aidsWhile(options.level, () => this.#look.settings);
-    this.#loop = createRideLoop({
+    this.#loop = new RideLoop({
       ride: this.#ride,
       level: options.level,
       aids: this.#aids,
@@ -199,7 +178,7 @@ class Session implements RideSession {
   }
 
   /** Whoever is told what the loop does. */
-  #listeners(): Parameters<typeof createRideLoop>[0]['listeners'] {
+  #listeners(): LoopOptions['listeners'] {
     const { journal, onPhase } = this.#options;
     return {
       frame: (frame) => {
@@ -269,6 +248,7 @@ class Session implements RideSession {
     }
   }
 
+  /** Paused, and somebody wants to ride on. */
   isPaused(): boolean {
     return this.#loop.mode() === 'paused';
   }
@@ -283,6 +263,7 @@ class Session implements RideSession {
     this.#views?.setPaused(false);
   }
 
+  /** Volumes, mute, hold or switch have been changed. */
   settingsChanged(): void {
     this.#settings = this.#options.look().settings;
     const { volumes, muted, holdMode, leversKnown } = this.#settings;
@@ -292,6 +273,10 @@ class Session implements RideSession {
     this.#hub.setMode(holdMode);
   }
 
+  /**
+   * Something broke: nothing of it moves any more, only its recording is left. Null where there is nothing to stop,
+   * because the ride is over or was stopped before.
+   */
   halt(): HaltedRide | null {
     const { journal, watching } = this.#options;
     if (this.#halted || this.#destroyed || this.#rooms === null) return null;
@@ -443,7 +428,6 @@ class Session implements RideSession {
   }
 }
 
-/** Does something to what may be broken. */
 function quietly(work: () => void): void {
   try {
     work();
