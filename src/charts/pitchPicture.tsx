@@ -3,8 +3,7 @@ import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { ShiftReport } from '../core/coach/types.ts';
 import type { Course, Pitch } from '../core/course/types.ts';
-import { roadPaths } from './road.ts';
-import { px } from './lines.ts';
+import { px, roadPaths } from './paths.ts';
 import { BestMark, ShiftMark } from './shiftMark.tsx';
 import { Stroke } from '../ui/pictures/stroke.tsx';
 

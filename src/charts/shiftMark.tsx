@@ -4,7 +4,7 @@
  */
 import type { JSX } from 'preact';
 import type { ShiftReport } from '../core/coach/types.ts';
-import { px } from './lines.ts';
+import { px } from './paths.ts';
 import { Stroke } from '../ui/pictures/stroke.tsx';
 
 /** Half the size of a mark (px). */

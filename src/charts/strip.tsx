@@ -23,7 +23,7 @@ import { around, domainOf, StripLegend, ZoomButtons, type ZoomedPart } from './s
 import { StripTable } from './stripTable.tsx';
 import { type StripData, Tracks } from './tracks.tsx';
 import type { TraceSample } from '../core/ride/trace.ts';
-import { px } from './lines.ts';
+import { px } from './paths.ts';
 
 interface StripProps {
   readonly data: StripData;

@@ -12,8 +12,7 @@ import type { Machine } from '../core/model/types.ts';
 import { decisionPlaceM, type RideTrace, type TraceSample } from '../core/ride/trace.ts';
 import type { Format } from '../words/format.ts';
 import { words } from '../words/words.ts';
-import { columnLine, px, stepLine } from './lines.ts';
-import { roadPaths } from './road.ts';
+import { columnLine, px, roadPaths, stepLine } from './paths.ts';
 import { MISHAPS, MishapMark, ShiftMark } from './shiftMark.tsx';
 import {
   type Domain,

@@ -6,7 +6,7 @@ import { BIKES, bikeById, RIDERS } from '../../src/core/model/presets.ts';
 import { App } from '../../src/app/app.tsx';
 import { preloadSettings } from '../../src/app/lazySettings.tsx';
 import { preload } from '../../src/app/pageTable.ts';
-import { frameOfBike } from '../../src/ui/pictures/frame.ts';
+import { frameOfBike } from '../../src/ui/pictures/bike.tsx';
 import { profilePaths } from '../../src/ui/pictures/profile.tsx';
 import { jointBetween } from '../../src/ui/pictures/rider.tsx';
 import { courseOfLevel } from '../../src/core/level/build.ts';

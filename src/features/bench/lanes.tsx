@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { RecordedSample } from '../../core/gpx/recorded.ts';
 import type { TraceSample } from '../../core/ride/trace.ts';
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import { useFormat } from './say.ts';
 import { SIDE } from './profile.tsx';
 import { Drawing } from './roadNumbers.tsx';

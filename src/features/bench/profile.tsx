@@ -9,13 +9,20 @@ import type { Course } from '../../core/course/types.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { sampleAt } from '../../core/math/numbers.ts';
 import type { Machine } from '../../core/model/types.ts';
-import { roadPaths } from '../../charts/road.ts';
+import { roadPaths } from '../../charts/paths.ts';
 import { LEAST_TRY_M, type Selection } from './levelEditor.ts';
 import { fieldsOf, type LevelField, pieceStartM, placeOfProblem } from './fields.ts';
 import { Handle } from './handle.tsx';
 import { fieldValue, pieceSlope, useFormat, windWords } from './say.ts';
-import { type Across, Axis, Drawing, type DrawnRoad, Gradients, Heights } from './roadNumbers.tsx';
-import { ShiftMarks } from './shiftMarks.tsx';
+import {
+  type Across,
+  Axis,
+  Drawing,
+  type DrawnRoad,
+  Gradients,
+  Heights,
+  ShiftMarks,
+} from './roadNumbers.tsx';
 import { shownOf, type Span } from './zoom.tsx';
 import type { ReferenceRide } from './services.ts';
 import { words } from '../../words/words.ts';

@@ -9,7 +9,7 @@ import { AS_RIDDEN } from './comparePanel.tsx';
 import { FactList } from './roadFacts.tsx';
 import { rolling } from './lanes.tsx';
 import { useFormat } from './say.ts';
-import { shiftWords, shownShifts } from './shiftMarks.tsx';
+import { shiftWords, shownShifts } from './roadNumbers.tsx';
 import type { BenchServices, ReferenceRide, Who } from './services.ts';
 import type { Format } from '../../words/format.ts';
 import { Paper } from '../../ui/parts.tsx';

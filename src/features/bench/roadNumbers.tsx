@@ -1,8 +1,16 @@
-/** Numbers on a drawn road: how steep it is between two places, how high it goes, how far along it is. */
+/**
+ * What stands on a drawn road: how steep it is between two places, how high it goes, how far along it is, and the shifts of
+ * the reference ride (a triangle up for easier, down for harder).
+ */
 import type { ComponentChildren, JSX } from 'preact';
 import { roadTicks, roundStep } from '../../charts/stripLayout.ts';
-import { useFormat } from './say.ts';
+import { gearWords, useFormat } from './say.ts';
 import type { Span } from './zoom.tsx';
+import type { RideReport, ShiftReport } from '../../core/coach/types.ts';
+import { afterMovement } from '../../core/model/transmission.ts';
+import type { GearPlace, Machine } from '../../core/model/types.ts';
+import type { Format } from '../../words/format.ts';
+import { words } from '../../words/words.ts';
 
 export type Across = (atM: number) => number;
 
@@ -113,5 +121,64 @@ export function Drawing(props: {
     <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
       {children}
     </svg>
+  );
+}
+
+const say = words('bench');
+
+/** A shift with the gear it leads to. */
+interface ShownShift {
+  readonly shift: ShiftReport;
+  readonly easier: boolean;
+  readonly gear: string;
+}
+
+/** Follows both derailleurs, beginning in the gear the ride began in. */
+export function shownShifts(
+  shifts: readonly ShiftReport[],
+  machine: Machine,
+  start: GearPlace,
+): readonly ShownShift[] {
+  let place = start;
+  return shifts.map((shift) => {
+    place = afterMovement(place, shift);
+    return {
+      shift,
+      easier: shift.direction === 'easier',
+      gear: gearWords(machine, place),
+    };
+  });
+}
+
+/** What a shift is, in words. */
+export function shiftWords({ shift, easier, gear }: ShownShift, format: Format): string {
+  return say('reference-shift', {
+    direction: easier ? 'easier' : 'harder',
+    at: format.distance(shift.distanceM),
+    gear,
+  });
+}
+
+export function ShiftMarks(props: {
+  readonly report: RideReport;
+  readonly x: (atM: number) => number;
+  readonly y: (atM: number) => number;
+}): JSX.Element {
+  const { report, x, y } = props;
+  return (
+    <g class="shift-marks" aria-hidden="true">
+      {report.shifts.map((shift, index) => {
+        const easier = shift.direction === 'easier';
+        const at = `translate(${x(shift.distanceM).toFixed(1)} ${(y(shift.distanceM) + 16).toFixed(1)})`;
+        return (
+          <path
+            key={`${index}`}
+            class={easier ? 'easier' : 'harder'}
+            transform={at}
+            d={easier ? 'M0 -6 6 5H-6Z' : 'M0 6 6 -5H-6Z'}
+          />
+        );
+      })}
+    </g>
   );
 }

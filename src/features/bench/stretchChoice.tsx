@@ -20,7 +20,7 @@ import { spokenLanguage, words } from '../../words/words.ts';
 import { sentenceIn } from '../../words/problems.ts';
 import { Button } from '../../ui/controls.tsx';
 import { sampleAt } from '../../core/math/numbers.ts';
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import { Handle } from './handle.tsx';
 import { SIDE } from './profile.tsx';
 import { Axis, Drawing, Gradients, Heights } from './roadNumbers.tsx';

@@ -1,5 +1,5 @@
 /** Where the tracks of a group's road lie, and paths through series in which a 0 says that there is nothing. */
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import type { Track } from '../../charts/stripLayout.ts';
 
 /** How much is drawn: the bare road, how the group took its pitches, and for paper gear and cadence as well. */

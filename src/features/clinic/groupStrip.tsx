@@ -9,7 +9,7 @@ import { useSize } from '../../ui/hooks.ts';
 import type { GroupLines, RoadPicture } from '../../core/group/picture/group.ts';
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { Course } from '../../core/course/types.ts';
-import { roadPaths } from '../../charts/road.ts';
+import { roadPaths } from '../../charts/paths.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import type { Format } from '../../words/format.ts';
 import { KINDS, mostlyNeverReady, ridersBy, pitchName } from './findings.ts';

@@ -19,7 +19,7 @@ import { checkTitle, type PlannedCheck, planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
 import { Button, Choice, Select } from '../../ui/controls.tsx';
 import { BIKES, RIDERS } from '../../core/model/presets.ts';
-import { Stepper } from './stepper.tsx';
+import { Stepper } from './riders.tsx';
 import { bikeName, common, riderName } from '../../words/common.ts';
 import { rowsOf } from '../../core/coach/ladder.ts';
 

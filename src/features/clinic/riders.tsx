@@ -11,7 +11,6 @@ import { AnimalCards } from './animal.tsx';
 import { Minutes, TooLong, USUAL_COUNT } from './minutes.tsx';
 import { newSession } from './session.ts';
 import { placeOfStage, type Tab } from './stage.tsx';
-import { Stepper } from './stepper.tsx';
 import type { ClinicProps } from './services.ts';
 import { nameOf, planTitle } from '../../words/group.ts';
 import { words } from '../../words/words.ts';
@@ -86,5 +85,30 @@ export function Riders({
         />
       </div>
     </Sheet>
+  );
+}
+
+/** A small whole number between two buttons. */
+export function Stepper(props: {
+  readonly label: string;
+  readonly fewer: string;
+  readonly more: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly onChange: (value: number) => void;
+}): JSX.Element {
+  const { label, value, low, high, onChange } = props;
+  return (
+    <fieldset class="row stepper" aria-label={label}>
+      <span class="stepper-label">{label}</span>
+      <Button look="" aria-label={props.fewer} disabled={value <= low} onClick={() => onChange(value - 1)}>
+        −
+      </Button>
+      <output>{value}</output>
+      <Button look="" aria-label={props.more} disabled={value >= high} onClick={() => onChange(value + 1)}>
+        +
+      </Button>
+    </fieldset>
   );
 }

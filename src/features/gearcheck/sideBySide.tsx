@@ -3,7 +3,7 @@ import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { GearOutcome, RidePoint } from '../../core/coach/gearCheck.ts';
 import { STEEPEST_MEAN_M } from '../../core/coach/gearSteady.ts';
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import { roadTicks } from '../../charts/stripLayout.ts';
 import { useWidth } from '../../ui/hooks.ts';
 import { TableHead } from '../../ui/tables.tsx';

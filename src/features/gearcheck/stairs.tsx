@@ -9,7 +9,7 @@ import { type GearStep, gearStairs } from '../../core/model/gearStairs.ts';
 import { midBandRpm } from '../../core/model/legs.ts';
 import { buildMachine } from '../../core/model/machine.ts';
 import type { Bike, Gear, Machine, Rider } from '../../core/model/types.ts';
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import { signPath } from '../../ui/signs.ts';
 import { useWidth } from '../../ui/hooks.ts';

@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { CameraBox } from './cameraBox.tsx';
-import { CodeShow } from './codeShow.tsx';
+import { CodeShow } from './carry.tsx';
 import type { StoreAddress } from '../../core/transfer/clubStore.ts';
 import { readStoreLink } from './storeCode.ts';
 import { words } from '../../words/words.ts';

@@ -5,7 +5,7 @@ import { Button, Select } from '../../ui/controls.tsx';
 import { chancePoints, type ProgressFinding, RIDES_A_SIDE } from '../../core/coach/progress.ts';
 import { minutesSaid } from '../../core/group/minutes.ts';
 import type { CheckedApart } from '../../core/level/generate.ts';
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import { useWidth } from '../../ui/hooks.ts';
 import type { Format } from '../../words/format.ts';

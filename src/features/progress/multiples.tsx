@@ -3,7 +3,7 @@ import type { KeptResult } from '../../core/coach/results.ts';
 import type { JSX } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { MARK_NAMES, type MarkName } from '../../core/coach/types.ts';
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import { Select } from '../../ui/controls.tsx';
 import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';

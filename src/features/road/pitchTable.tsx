@@ -7,7 +7,7 @@ import { ScrollBox, TableHead } from '../../ui/tables.tsx';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import { useId } from 'preact/hooks';
-import { px } from '../../charts/lines.ts';
+import { px } from '../../charts/paths.ts';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 
 const say = words('road');

@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import { BIKES } from '../../core/model/presets.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { Outfit } from '../../core/settings/outfit.ts';
-import { frameOfBike } from '../../ui/pictures/frame.ts';
+import { frameOfBike } from '../../ui/pictures/bike.tsx';
 import { RiderDrawing } from '../../ui/pictures/rider.tsx';
 import { words } from '../../words/words.ts';
 

@@ -6,8 +6,7 @@ import type { JSX } from 'preact';
 import { PI } from '../../core/math/numbers.ts';
 import type { Bike } from '../../core/model/types.ts';
 import { FRAME_TONES, JERSEY_CLOTHS, type Outfit, USUAL_OUTFIT } from '../../core/settings/outfit.ts';
-import { BikeDrawing, pathThrough, Straight } from './bike.tsx';
-import { frameOfBike, type Point } from './frame.ts';
+import { BikeDrawing, frameOfBike, pathThrough, type Point, Straight } from './bike.tsx';
 
 /** Lengths of a grown-up (mm); a child is the same drawing, smaller. */
 const THIGH = 440;

@@ -10,7 +10,7 @@ import { sealRecord } from '../../../src/core/group/records/record.ts';
 import { type ReadFile, readRideFile, writeRideFile } from '../../../src/core/transfer/rideFile.ts';
 import { createFormat } from '../../../src/words/format.ts';
 import { Carry } from '../../../src/features/handover/carry.tsx';
-import { CodeShow } from '../../../src/features/handover/codeShow.tsx';
+import { CodeShow } from '../../../src/features/handover/carry.tsx';
 import { SetApart } from '../../../src/features/handover/setApart.tsx';
 import { Collect } from '../../../src/features/handover/collect.tsx';
 import type { Collected } from '../../../src/features/handover/services.ts';

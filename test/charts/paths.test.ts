@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { TraceSample } from '../../src/core/ride/trace.ts';
 import { createFormat } from '../../src/words/format.ts';
 import { moveByKey, nearestSample } from '../../src/charts/lookup.ts';
-import { columnLine, stepLine } from '../../src/charts/lines.ts';
+import { columnLine, stepLine } from '../../src/charts/paths.ts';
 import { rowStepM } from '../../src/charts/stripTable.tsx';
 import { roadTicks } from '../../src/charts/stripLayout.ts';
 
