@@ -130,9 +130,7 @@ interface CodeShowProps {
   readonly name: string;
 }
 
-/**
- * Codes on the screen, one after another: which one it is, pause, back and forth, how fast, and big.
- */
+/** Codes on the screen, one after another: which one it is, pause, back and forth, how fast, and big. */
 export function CodeShow({ frames, name }: CodeShowProps): JSX.Element {
   const [place, setPlace] = useState({ frames, at: 0 });
   const [playing, setPlaying] = useState(() => !wantsStillness());
