@@ -198,7 +198,7 @@ function Sessions(props: {
       <h2>{say('home-sessions')}</h2>
       <ul class="session-list">
         {props.sessions.map((session) => (
-          <li key={session.plan.id} class="paper">
+          <li key={session.plan.id} class="paper row">
             <span class="session-words">
               <strong>{planTitle(session.plan)}</strong>
               <span class="hint">

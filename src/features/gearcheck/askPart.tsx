@@ -29,6 +29,7 @@ export function AskPart(props: Props): JSX.Element {
   return (
     <Paper look="gear-ask" title={say('ask')}>
       <form
+        class="row"
         onSubmit={(event) => {
           event.preventDefault();
           setAsked(readGearQuestion(text, question.bike));

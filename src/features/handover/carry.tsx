@@ -40,7 +40,7 @@ export function Packed(props: {
   );
 }
 
-interface CarryProps {
+export interface CarryProps {
   readonly message: Message;
   /** What it is, in words. */
   readonly name: string;

@@ -4,10 +4,10 @@ import type { ClinicPlan } from '../../core/group/plan.ts';
 import { Sheet } from '../../ui/parts.tsx';
 import { common } from '../../words/common.ts';
 import { words } from '../../words/words.ts';
-import { Carry, Packed, sizeAndCodes } from './carry.tsx';
+import { Carry, type CarryProps, Packed, sizeAndCodes } from './carry.tsx';
 import type { ReadinessHost } from './readiness.ts';
 import { ReadinessList } from './readinessList.tsx';
-import { type Message, messageOfPlan, messageOfRides, tabletName } from './message.ts';
+import { messageOfPlan, messageOfRides, tabletName } from './message.ts';
 import { planTitle } from '../../words/group.ts';
 import type { HandOver } from '../../core/transfer/rideFile.ts';
 import './handover.css';
@@ -15,20 +15,18 @@ import './handover.css';
 const say = words('handover');
 const clinic = words('clinic');
 
-interface HandOutProps {
-  /** The plan of the session, under the id all its rides will carry. */
+/** What both pages carry, and by which ways. */
+interface CarriedProps extends Pick<CarryProps, 'onSaveFile' | 'onCopy'> {
+  /** The plan of the session, under the id all its rides carry. */
   readonly plan: ClinicPlan;
-  /** Address of the game without what stands behind `#`, as tablets can open it; null where there is none. */
+  /** Address of the game without what stands behind `#`, as others can open it; null where there is none. */
   readonly site: string | null;
-  readonly host: ReadinessHost;
-  readonly onSaveFile: (name: string, text: string) => void;
-  readonly onCopy: (text: string) => Promise<boolean>;
 }
 
 /** A code with the whole link in it may have this many characters; bigger ones cameras read badly. */
 const LONGEST_LINK_CODE = 800;
 
-export function HandOut(props: HandOutProps): JSX.Element {
+export function HandOut(props: CarriedProps & { readonly host: ReadinessHost }): JSX.Element {
   const { plan, site, onSaveFile, onCopy } = props;
   return (
     <Sheet title={clinic('tablets-out-title')} intro={say('handOut-intro')}>
@@ -42,13 +40,7 @@ export function HandOut(props: HandOutProps): JSX.Element {
   );
 }
 
-function Made(props: {
-  readonly plan: ClinicPlan;
-  readonly message: Message;
-  readonly onSaveFile: HandOutProps['onSaveFile'];
-  readonly onCopy: HandOutProps['onCopy'];
-  readonly linked: boolean;
-}): JSX.Element {
+function Made(props: Omit<CarryProps, 'name' | 'codes'> & { readonly plan: ClinicPlan }): JSX.Element {
   const { plan, message, linked } = props;
   const page = common('nav-join');
   // The tablet's own camera app opens a link without asking for anything, even where the page gets no camera.
@@ -69,14 +61,9 @@ function Made(props: {
   );
 }
 
-interface HandBackProps {
-  readonly plan: ClinicPlan;
+interface HandBackProps extends CarriedProps {
   /** Everything this device has ridden for the plan, and what it has taken back. */
   readonly handOver: HandOver;
-  /** Address of the game without what stands behind `#`, as others can open it; null where there is none. */
-  readonly site: string | null;
-  readonly onSaveFile: (name: string, text: string) => void;
-  readonly onCopy: (text: string) => Promise<boolean>;
   /** What goes to a club's own store. */
   readonly store: JSX.Element | null;
 }

@@ -88,15 +88,7 @@ function Row(props: {
       <ol class="level-list">
         {levels.map((level, i) => (
           <li key={level.id}>
-            <LevelCard
-              level={level}
-              number={i + 1}
-              done={state.doneIds.includes(level.id)}
-              best={bestTotal(state.results, level.id)}
-              passed={everPassed(state.results, level.id)}
-              next={level.id === nextId}
-              format={format}
-            />
+            <LevelCard {...{ level, state, format }} number={i + 1} next={level.id === nextId} />
           </li>
         ))}
       </ol>
@@ -106,15 +98,15 @@ function Row(props: {
 
 function LevelCard(props: {
   readonly level: Level;
+  readonly state: State;
   readonly number: number;
-  readonly done: boolean;
-  /** Best total of this level so far, or null. */
-  readonly best: number | null;
-  readonly passed: boolean;
   readonly next: boolean;
   readonly format: Format;
 }): JSX.Element {
-  const { level, number, done, best, passed, next, format } = props;
+  const { level, state, number, next, format } = props;
+  const done = state.doneIds.includes(level.id);
+  const best = bestTotal(state.results, level.id);
+  const passed = everPassed(state.results, level.id);
   const course = courseFor(level);
   const steepest = course.slopeRatio.reduce((a, b) => Math.max(a, b), 0);
   return (

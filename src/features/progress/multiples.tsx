@@ -102,7 +102,7 @@ function Multiple(props: {
   const latest = points.at(-1);
   return (
     <figure class="progress-multiple" data-marks={name}>
-      <figcaption>
+      <figcaption class="row">
         <b>{title}</b>
         {latest === undefined ? (
           <span>{say('marks-none')}</span>

@@ -16,7 +16,7 @@ import { RideSpot } from '../../ui/rideSpot.tsx';
 import { asksFirstSteps } from '../../state/rideState.ts';
 import type { Action, RideFailure, RideShown, Send, State } from '../../state/store.ts';
 import type { RideServices } from './services.ts';
-import { RideTrouble } from './trouble.tsx';
+import { onPauseKey, RideTrouble } from './trouble.tsx';
 import { firstStepsAloud, stepDone } from '../../words/firstSteps.ts';
 import { words } from '../../words/words.ts';
 import { common, keyName, levelWords } from '../../words/common.ts';
@@ -168,17 +168,7 @@ function Paused(props: {
   const watching = ride.watchFromM !== null;
   const settings = settingsOfRide(state.settings, ride);
   return (
-    <Dialog
-      title={common('riding-paused')}
-      class="paused"
-      onClose={rideOn}
-      onKey={(event) => {
-        // The browser closes dialogs with Esc by itself; other pause keys are ours, and no pause again.
-        if (event.code === 'Escape' || !state.settings.keys.pause.includes(event.code)) return;
-        event.stopPropagation();
-        rideOn();
-      }}
-    >
+    <Dialog title={common('riding-paused')} class="paused" onClose={rideOn} onKey={onPauseKey(state, rideOn)}>
       <p>{watching ? say('watching') : say('pausedHint')}</p>
       <div class="buttons">
         <Button strong data-ride-on onClick={rideOn} autofocus>

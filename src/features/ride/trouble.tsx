@@ -9,6 +9,13 @@ import { Button } from '../../ui/controls.tsx';
 
 const say = words('ride');
 
+/** The browser closes dialogs with Esc by itself; other pause keys are ours, and no pause again. */
+export const onPauseKey = (state: State, goOn: () => void) => (event: KeyboardEvent) => {
+  if (event.code === 'Escape' || !state.settings.keys.pause.includes(event.code)) return;
+  event.stopPropagation();
+  goOn();
+};
+
 /** A ride that stands still because something broke. */
 export function RideTrouble(props: {
   readonly state: State;
@@ -33,12 +40,7 @@ export function RideTrouble(props: {
       title={say('trouble-ride-title')}
       class="paused"
       {...(canGoOn ? { onClose: goOn } : {})}
-      onKey={(event) => {
-        // The same keys as in a pause; the browser closes dialogs with Esc by itself.
-        if (event.code === 'Escape' || !state.settings.keys.pause.includes(event.code)) return;
-        event.stopPropagation();
-        goOn();
-      }}
+      onKey={onPauseKey(state, goOn)}
     >
       <p data-trouble="ride">
         {ride === null ? say('trouble-watching') : again ? say('trouble-again') : say('trouble-ride')}

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { hashOf } from '../../state/address.ts';
 import { levelForButton } from '../../state/nextRide.ts';
 import { Icon, type Page, PageLink, SettingsButton, WayWords } from '../../ui/parts.tsx';
+import { Button } from '../../ui/controls.tsx';
 import { BikePicture } from '../../ui/pictures/bike.tsx';
 import { Hero } from './hero.tsx';
 import type { StartServices } from './services.ts';
@@ -41,18 +42,13 @@ export const startPage: Page<StartServices> = (state, send, services) => {
         <UnfinishedOffer rides={state.unfinished} levels={state.levels} services={services} send={send} />
       </div>
       {next !== null && (
-        <button
-          type="button"
-          class="big-button"
-          data-ride-next
-          onClick={() => send({ kind: 'ask-ride', rest: next.id })}
-        >
+        <Button look="big-button" data-ride-next onClick={() => send({ kind: 'ask-ride', rest: next.id })}>
           <Icon name="go" />
           <span>
             <strong>{say(state.doneIds.length === 0 ? 'ride' : 'rideAgain')}</strong>
             <span class="big-button-level">{next.title}</span>
           </span>
-        </button>
+        </Button>
       )}
       {next !== null && (
         <a
@@ -100,9 +96,9 @@ function Newer(props: { readonly state: State; readonly services: StartServices 
   return (
     <output class="row start-newer">
       {say('newer')}{' '}
-      <button type="button" class="button" data-load-newer onClick={() => props.services.loadNewer()}>
+      <Button data-load-newer onClick={() => props.services.loadNewer()}>
         {say('loadNewer')}
-      </button>
+      </Button>
     </output>
   );
 }
