@@ -29,8 +29,7 @@ export function jointBetween(from: Point, to: Point, first: number, second: numb
   return [from[0] + (dx * along - dy * off) / way, from[1] + (dy * along + dx * off) / way];
 }
 
-function Leg(props: { readonly hip: Point; readonly pedal: Point; readonly far: boolean }): JSX.Element {
-  const { hip, pedal, far } = props;
+function Leg({ hip, pedal, far }: { hip: Point; pedal: Point; far: boolean }): JSX.Element {
   const ankle: Point = [pedal[0] - 74, pedal[1] - 86];
   const knee = jointBetween(hip, ankle, THIGH, SHANK - 60, -1);
   const middle: Point = [hip[0] + (knee[0] - hip[0]) * 0.74, hip[1] + (knee[1] - hip[1]) * 0.74];
@@ -138,12 +137,7 @@ function dotsOver(hip: Point, shoulder: Point): string {
   }).join('');
 }
 
-function Head(props: {
-  readonly at: Point;
-  readonly neck: Point;
-  readonly helmet: Outfit['helmet'];
-}): JSX.Element {
-  const { at, neck, helmet } = props;
+function Head({ at, neck, helmet }: { at: Point; neck: Point; helmet: Outfit['helmet'] }): JSX.Element {
   const [x, y] = at;
   return (
     <g>
