@@ -2,42 +2,17 @@
  * The door of the ride picture: puts a Phaser game on Canvas into an element and keeps its size. The caller
  * owns clock, commands and stepping and hands over a frame whenever one is asked for.
  */
-import type { RideEvent, RideFrame, RideWorld } from '../core/ride/types.ts';
+import type { RideEvent } from '../core/ride/types.ts';
 import { CANVAS, CoreEvents, Game, SCALE_NONE } from './engine/engine.ts';
 import { watchSize } from './watchSize.ts';
 import { deviceScale } from './paint/sheet.ts';
-import type { PictureQuality } from './engine/quality.ts';
-import { RideScene } from './scenes/RideScene.ts';
-import type { Beside, Look, Scenery } from './engine/types.ts';
-
-export type { Beside, Look, Scenery } from './engine/types.ts';
-export { VERTICAL_EXAGGERATION } from './engine/types.ts';
+import { RideScene, type RideShow } from './scenes/RideScene.ts';
 
 /** What a ride picture needs. */
-interface RideMountOptions {
+interface RideMountOptions extends RideShow {
   readonly parent: HTMLElement;
-  readonly world: RideWorld;
-  readonly scenery: Scenery;
-  readonly look: Look;
-  /** Who is seen riding beside, as silhouettes. */
-  readonly beside?: readonly Beside[];
-  /** Asked once per picture with the browser's raw time (ms); must not keep the frame it returned alive. */
-  readonly nextFrame: (timeMs: number) => RideFrame;
   /** A picture could not be drawn: an error came out of it, or out of `nextFrame`. No further one is asked for. */
   readonly onBroken: (error: unknown) => void;
-}
-
-/** A running ride picture. */
-interface RideMount {
-  /** Show what happened since the last call. */
-  applyEvents(events: readonly RideEvent[]): void;
-  /** So many apples have hopped out of the basket since the start. */
-  spill(count: number): void;
-  /** A paused picture stands still and asks for no frames. */
-  setPaused(paused: boolean): void;
-  /** How much of the picture there is time to draw: 2 everything, 0 the least. */
-  quality(): PictureQuality;
-  destroy(): void;
 }
 
 /**
@@ -75,9 +50,8 @@ class PictureGame extends Game {
 const RESIZE_REST_MS = 120;
 
 /** Mounts the picture into `parent`, which must have a size. */
-export function mountRide(options: RideMountOptions): RideMount {
-  const { parent, world, scenery, look, beside = [], nextFrame, onBroken } = options;
-  const scene = new RideScene({ world, scenery, look, beside, nextFrame, deviceScale });
+export function mountRide({ parent, onBroken, ...show }: RideMountOptions) {
+  const scene = new RideScene(show);
   const scale = deviceScale();
   const game = new PictureGame({
     type: CANVAS,
@@ -97,12 +71,16 @@ export function mountRide(options: RideMountOptions): RideMount {
   game.events.once(CoreEvents.READY, () => game.canvas.setAttribute('aria-hidden', 'true'));
   const stopWatching = watchRest(parent, () => fitGame(game, parent));
   return {
-    applyEvents: (events) => scene.applyEvents(events),
-    spill: (count) => scene.spill(count),
-    setPaused: (paused) => {
+    /** Shows what happened since the last call. */
+    applyEvents: (events: readonly RideEvent[]) => scene.applyEvents(events),
+    /** So many apples have hopped out of the basket since the start. */
+    spill: (count: number) => scene.spill(count),
+    /** A paused picture stands still and asks for no frames. */
+    setPaused: (paused: boolean) => {
       if (paused) game.scene.pause('ride');
       else game.scene.resume('ride');
     },
+    /** How much of the picture there is time to draw: 2 everything, 0 the least. */
     quality: () => scene.quality,
     destroy: () => {
       stopWatching();

@@ -4,15 +4,13 @@
  */
 import type { Bike } from '../core/model/types.ts';
 import type { RideFrame } from '../core/ride/types.ts';
-import { paletteFor, riderTones } from './paint/palette.ts';
+import { paletteFor } from './paint/palette.ts';
 import { deviceScale } from './paint/sheet.ts';
 import type { OutfitLook } from '../core/settings/outfit.ts';
 import type { Look } from './engine/types.ts';
-import { BikeView } from './views/bike.ts';
 import { bikeShapeFor, bodyFor } from './views/bikeShape.ts';
+import { Cyclist } from './views/cyclist.ts';
 import { ScenePlace } from './views/place.ts';
-import { Poser } from './views/pose.ts';
-import { RiderView } from './views/rider.ts';
 
 /** What is to be seen. */
 interface PortraitOptions {
@@ -33,21 +31,23 @@ export function paintPortrait(canvas: HTMLCanvasElement, options: PortraitOption
   const context = canvas.getContext('2d');
   if (context === null) return;
   const body = bodyFor(childRider);
-  const tones = riderTones(childRider, kit);
   const shape = bikeShapeFor(bike, body);
   const long = shape.front.x - shape.rear.x + shape.wheelRadius * 2 + 0.1;
   const tall = shape.axleHeight - shape.bar.y + body.torso + 0.42;
   const pxPerM = Math.min(canvas.width / long, canvas.height / tall);
   const palette = paletteFor({ place: 'valley', light: 'day' }, theme);
-  const poser = new Poser(shape, body, true);
-  poser.update(frame, 0, 0);
+  const cyclist = new Cyclist({
+    bike,
+    child: childRider,
+    kit,
+    palette,
+    haloAlpha: 0.34,
+    pxPerM,
+    still: true,
+  });
+  cyclist.update(frame, 0, 0);
   const place = new ScenePlace();
   const x = canvas.width / 2 - ((shape.rear.x + shape.front.x) / 2) * pxPerM;
   place.set(x, canvas.height - (shape.axleHeight + 0.03) * pxPerM, 0, pxPerM);
-  const rider = new RiderView(body, tones, kit, childRider, pxPerM);
-  const ridden = new BikeView(shape, bike, palette, tones, 0.34, pxPerM);
-  rider.drawFar(context, place, poser.pose);
-  ridden.drawFar(context, place, frame);
-  ridden.drawNear(context, place, frame);
-  rider.drawNear(context, place, poser.pose);
+  cyclist.draw(context, place, frame);
 }

@@ -28,14 +28,14 @@ function ride(dog: DogMind, from: DogSees, forS: number, seen?: (dog: DogMind) =
 
 describe('the dog', () => {
   it('runs beside a rider whose rhythm is good', () => {
-    const dog = new DogMind(PLACES, 0);
+    const dog = new DogMind(PLACES);
     const sees = ride(dog, GOOD, 20);
     expect(dog.distanceM - sees.distanceM).toBeCloseTo(PLACES.besideM, 0);
     expect(dog.sitting).toBeLessThan(0.01);
   });
 
   it('runs ahead, sits down and waits when the rhythm is lost, and always ahead of the rider', () => {
-    const dog = new DogMind(PLACES, 0);
+    const dog = new DogMind(PLACES);
     let sat = 0;
     let sees = ride(dog, GOOD, 5);
     for (let second = 0; second < 30; second += 1) {
@@ -48,7 +48,7 @@ describe('the dog', () => {
   });
 
   it('comes back when the rhythm does', () => {
-    const dog = new DogMind(PLACES, 0);
+    const dog = new DogMind(PLACES);
     const lost = ride(dog, { ...GOOD, cadenceRpm: 40 }, 10);
     expect(dog.happy).toBe(false);
     const sees = ride(dog, { ...lost, cadenceRpm: 75 }, 15);
@@ -57,7 +57,7 @@ describe('the dog', () => {
   });
 
   it('does not mind coasting, a stop, or a slip of a second', () => {
-    const dog = new DogMind(PLACES, 0);
+    const dog = new DogMind(PLACES);
     let sees = ride(dog, { ...GOOD, cadenceRpm: 0, pressure: 'coast' }, 10);
     sees = ride(dog, { ...sees, speedMps: 0, cadenceRpm: 0, phase: 'standing', pressure: 'steady' }, 5);
     expect(dog.sitting).toBeGreaterThan(0.9);
@@ -67,7 +67,7 @@ describe('the dog', () => {
 
   it('jumps for joy at the finish, and not before, whatever the rhythm was', () => {
     for (const cadenceRpm of [75, 30]) {
-      const dog = new DogMind(PLACES, 0);
+      const dog = new DogMind(PLACES);
       const sees = ride(dog, { ...GOOD, cadenceRpm }, 10);
       expect(dog.jumps).toBe(0);
       ride(dog, { ...sees, speedMps: 0, phase: 'finished' }, 1.5);

@@ -1,14 +1,8 @@
 /** Facts about the drawn drivetrain: teeth, tangents, length of the chain, movement between sprockets. */
 import { describe, expect, it } from 'vitest';
 import { BIKES } from '../../src/core/model/presets.ts';
-import {
-  ChainRoute,
-  joinByTangent,
-  placeDuring,
-  radiusAtIndex,
-  type Wheel,
-} from '../../src/game/views/chainPath.ts';
-import { acrossOf, betweenIndices } from '../../src/game/views/chainTop.ts';
+import { ChainRoute, joinByTangent, placeDuring, type Wheel } from '../../src/game/views/chainPath.ts';
+import { acrossOf } from '../../src/game/views/chainTop.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm, toothOutline } from '../../src/game/views/toothing.ts';
 
 function radii(outline: Float64Array): number[] {
@@ -148,10 +142,15 @@ describe('the chain', () => {
   });
 
   it('lies on radii between those of two sprockets while it moves', () => {
-    const teeth = [11, 13, 15];
-    expect(radiusAtIndex(teeth, 1)).toBe(pitchRadiusMm(13));
-    expect(radiusAtIndex(teeth, 0.5)).toBeCloseTo((pitchRadiusMm(11) + pitchRadiusMm(13)) / 2, 9);
-    expect(radiusAtIndex(teeth, 9)).toBe(pitchRadiusMm(15));
+    const [bike] = BIKES;
+    if (!bike) throw new Error('no bike');
+    const [first = 0, second = 0] = bike.sprocketsTeeth;
+    const route = new ChainRoute(bike);
+    route.place(0, 0, 1, 0.5);
+    expect(route.sprocket.radiusOn).toBe(pitchRadiusMm(second));
+    expect(route.sprocket.radiusOff).toBeCloseTo((pitchRadiusMm(first) + pitchRadiusMm(second)) / 2, 9);
+    route.place(0, 0, 99, 99);
+    expect(route.sprocket.radiusOn).toBe(pitchRadiusMm(bike.sprocketsTeeth.at(-1) ?? 0));
   });
 
   it('runs from above between the true places of ring and sprocket', () => {
@@ -163,7 +162,5 @@ describe('the chain', () => {
       expect(mean).toBeCloseTo(bike.rearChainLineMm, 9);
       expect(across.sprockets[0] ?? 0).toBeGreaterThanOrEqual(across.sprockets.at(-1) ?? 0);
     }
-    expect(betweenIndices([10, 6], 0.5)).toBe(8);
-    expect(betweenIndices([10, 6], 1)).toBe(6);
   });
 });

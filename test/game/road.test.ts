@@ -7,7 +7,14 @@ import { Camera, CHUNK_M, layoutFor, roadHeightM } from '../../src/game/views/la
 import { sampleAt } from '../../src/core/math/numbers.ts';
 import { strokesBefore, strokesBetween } from '../../src/game/views/roadInk.ts';
 import { postPlaces } from '../../src/game/views/posts.ts';
-import { chunkAt, outlineAt, slotOf, slotsNeeded, TILE_PX, wrapOffset } from '../../src/game/views/tiles.ts';
+import {
+  chunkAt,
+  outlineAt,
+  remainder,
+  slotsNeeded,
+  TILE_PX,
+  wrapOffset,
+} from '../../src/game/views/tiles.ts';
 
 function road(slopes: readonly [lengthM: number, slopeRatio: number][]): Course {
   const slope: number[] = slopes.flatMap(([lengthM, slopeRatio]) => Array<number>(lengthM).fill(slopeRatio));
@@ -60,14 +67,14 @@ describe('stretches of road', () => {
         const first = chunkAt(left);
         const last = chunkAt(left + visibleM);
         const used = new Set<number>();
-        for (let chunk = first; chunk <= last + 0; chunk++) used.add(slotOf(chunk, slots));
+        for (let chunk = first; chunk <= last + 0; chunk++) used.add(remainder(chunk, slots));
         expect(used.size).toBe(last - first + 1);
       }
     }
   });
 
   it('go back into the same slots in order, also before the start', () => {
-    expect([-2, -1, 0, 1, 2, 3, 4].map((chunk) => slotOf(chunk, 4))).toEqual([2, 3, 0, 1, 2, 3, 0]);
+    expect([-2, -1, 0, 1, 2, 3, 4].map((chunk) => remainder(chunk, 4))).toEqual([2, 3, 0, 1, 2, 3, 0]);
   });
 });
 
@@ -97,10 +104,9 @@ describe('the picture', () => {
         [60, 0],
         [300, slope],
       ]);
-      const camera = new Camera(course, false);
-      const layout = layoutFor(1280, 720, 1);
-      for (let m = 0; m < 300; m += 0.1) camera.update(layout, m, 6, 1 / 60);
-      const y = camera.roadY(layout, camera.riderX);
+      const camera = new Camera(layoutFor(1280, 720, 1), course, false);
+      for (let m = 0; m < 300; m += 0.1) camera.update(m, 6, 1 / 60);
+      const y = camera.roadY(camera.riderX);
       expect(y).toBeGreaterThan(260);
       expect(y).toBeLessThan(640);
     }

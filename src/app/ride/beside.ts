@@ -4,7 +4,7 @@ import { levelHash } from '../../core/level/build.ts';
 import type { Level } from '../../core/level/schema.ts';
 import type { RideTrace } from '../../core/ride/trace.ts';
 import type { Settings } from '../../core/settings/settings.ts';
-import type { Beside } from '../../game/mount.ts';
+import type { Beside } from '../../game/engine/types.ts';
 
 /** Who could ride beside; the best ride may be known later. */
 export interface BesideRides {

@@ -1,5 +1,5 @@
 /** Which land a road leads through. A level says so itself; where it says nothing, its seed does. Pure. */
-import type { Scenery } from '../../game/mount.ts';
+import type { Scenery } from '../../game/engine/types.ts';
 import { type Level, PLACES } from '../../core/level/schema.ts';
 
 export function sceneryOf(level: Level, numbers: boolean): Scenery {

@@ -62,12 +62,9 @@ export type RideRooms = Awaited<ReturnType<typeof loadRideRooms>>;
 
 /** Loads picture and instruments; rejects when they cannot be fetched. */
 export async function loadRideRooms() {
-  const [picture, hud] = await Promise.all([
-    import('../../game/mount.ts'),
-    import('../../game/hud/createHud.ts'),
-  ]);
+  const [picture, hud] = await Promise.all([import('../../game/mount.ts'), import('../../game/hud/hud.ts')]);
   await bringWords();
-  return { mountRide: picture.mountRide, createHud: hud.createHud };
+  return { mountRide: picture.mountRide, Hud: hud.Hud };
 }
 
 /**
@@ -99,7 +96,7 @@ interface ViewOptions {
 export function buildViews(options: ViewOptions) {
   const { rooms, places, level, aids, world, look, hub } = options;
   const { settings, reducedMotion, showPads } = look;
-  const hud = rooms.createHud(places.hud, formatsOfHud(settings), {
+  const hud = new rooms.Hud(places.hud, formatsOfHud(settings), {
     course: world.course,
     machine: world.machine,
     touch: showPads,

@@ -2,7 +2,7 @@
  * What tells one land from another, as folded paper: trunks, standing stones, a lighthouse, sails, town houses, street
  * lamps, snow poles. Drawn only into textures; where they stand is decided by the views.
  */
-import { type Context, cutter, oval } from './pen.ts';
+import { blot, box, type Context, cutter, oval, trace } from './pen.ts';
 import { DARK } from './plants.ts';
 import { mix } from './sheet.ts';
 
@@ -49,37 +49,22 @@ export function drawRock(context: Context, x: number, y: number, size: number, t
 
 /** Snow lying on something: a soft cap. */
 export function drawSnowCap(context: Context, x: number, y: number, half: number): void {
-  context.fillStyle = '#ffffff';
-  context.beginPath();
-  context.ellipse(x, y, half, half * 0.34, 0, Math.PI, 0);
-  context.quadraticCurveTo(x + half * 0.5, y + half * 0.24, x, y + half * 0.1);
-  context.quadraticCurveTo(x - half * 0.5, y + half * 0.3, x - half, y);
-  context.fill();
+  blot(context, '#ffffff', 'M-1 0 A1 0.34 0 0 1 1 0 Q0.5 0.24 0 0.1 Q-0.5 0.3 -1 0', x, y, half);
 }
 
 /** A tree the wind has combed to one side. */
 export function drawWindTree(context: Context, x: number, y: number, height: number, tone: string): void {
-  context.strokeStyle = mix(tone, DARK, 0.4);
-  context.lineWidth = Math.max(1.4, height * 0.05);
+  const limbs = `M0 ${2 / height} Q0.02 -0.4 -0.22 -0.66 M0.01 -0.34 Q-0.04 -0.5 -0.36 -0.5`;
   context.lineCap = 'round';
-  context.beginPath();
-  context.moveTo(x, y + 2);
-  context.quadraticCurveTo(x + height * 0.02, y - height * 0.4, x - height * 0.22, y - height * 0.66);
-  context.moveTo(x + height * 0.01, y - height * 0.34);
-  context.quadraticCurveTo(x - height * 0.04, y - height * 0.5, x - height * 0.36, y - height * 0.5);
-  context.stroke();
+  trace(context, mix(tone, DARK, 0.4), Math.max(1.4, height * 0.05), limbs, x, y, height);
   for (const [dx, dy, wide] of [
     [-0.3, 0.74, 0.34],
     [-0.42, 0.55, 0.26],
   ] as const) {
-    context.fillStyle = tone;
-    context.beginPath();
-    context.ellipse(x + height * dx, y - height * dy, height * wide, height * 0.12, 0.16, Math.PI, 0);
-    context.fill();
-    context.fillStyle = mix(tone, DARK, 0.18);
-    context.beginPath();
-    context.ellipse(x + height * dx, y - height * dy, height * wide, height * 0.06, 0.16, 0, Math.PI);
-    context.fill();
+    const crownX = x + height * dx;
+    const crownY = y - height * dy;
+    oval(context, tone, crownX, crownY, height * wide, height * 0.12, 0.16, Math.PI, 0);
+    oval(context, mix(tone, DARK, 0.18), crownX, crownY, height * wide, height * 0.06, 0.16, 0, Math.PI);
   }
 }
 
@@ -133,27 +118,21 @@ export function drawTownHouse(
   roof: string,
   windows: readonly boolean[],
 ): void {
-  context.fillStyle = wall;
-  context.fillRect(x, y - tall, wide, tall + 8);
-  context.fillStyle = mix(wall, DARK, 0.1);
-  context.fillRect(x + wide * 0.72, y - tall, wide * 0.28, tall + 8);
+  box(context, wall, x, y - tall, wide, tall + 8);
+  box(context, mix(wall, DARK, 0.1), x + wide * 0.72, y - tall, wide * 0.28, tall + 8);
   const cut = cutter(context, x, y - tall, wide);
   const eaves = 1 / wide;
   cut(roof, [-0.06, eaves], [0.5, -0.52], [0.5, eaves]);
   cut(mix(roof, DARK, 0.2), [1.06, eaves], [0.5, -0.52], [0.5, eaves]);
-  context.fillStyle = mix(roof, DARK, 0.3);
-  context.fillRect(x + wide * 0.7, y - tall - wide * 0.46, wide * 0.1, wide * 0.28);
+  const chimneyY = y - tall - wide * 0.46;
+  box(context, mix(roof, DARK, 0.3), x + wide * 0.7, chimneyY, wide * 0.1, wide * 0.28);
   const rows = Math.max(1, Math.floor(tall / (wide * 0.46)));
   for (let row = 0; row < rows; row += 1)
     for (let column = 0; column < 2; column += 1) {
-      context.fillStyle =
-        windows[(row * 2 + column) % Math.max(1, windows.length)] === true ? LIT : mix(wall, DARK, 0.42);
-      context.fillRect(
-        x + wide * (0.2 + column * 0.36),
-        y - tall + wide * (0.14 + row * 0.46),
-        wide * 0.2,
-        wide * 0.26,
-      );
+      const lit = windows[(row * 2 + column) % Math.max(1, windows.length)] === true;
+      const left = x + wide * (0.2 + column * 0.36);
+      const top = y - tall + wide * (0.14 + row * 0.46);
+      box(context, lit ? LIT : mix(wall, DARK, 0.42), left, top, wide * 0.2, wide * 0.26);
     }
 }
 
@@ -174,14 +153,9 @@ export function drawLamp(
     glow.addColorStop(1, 'rgba(255,217,138,0)');
     oval(context, glow, headX, headY, height * 0.4, height * 0.4);
   }
-  context.strokeStyle = tone;
-  context.lineWidth = Math.max(2, height * 0.035);
   context.lineCap = 'round';
-  context.beginPath();
-  context.moveTo(x, y + 4);
-  context.lineTo(x, y - height * 0.86);
-  context.quadraticCurveTo(x, y - height, headX, y - height);
-  context.stroke();
+  const pole = `M0 ${4 / height} L0 -0.86 Q0 -1 0.13 -1`;
+  trace(context, tone, Math.max(2, height * 0.035), pole, x, y, height);
   const cut = cutter(context, headX, headY, height);
   const lamp = lit ? LIT : mix(tone, '#ffffff', 0.5);
   cut(lamp, [-0.045, 0], [0.045, 0], [0.03, -0.06], [-0.03, -0.06]);
@@ -198,8 +172,8 @@ export function drawSnowPole(
 ): void {
   const wide = Math.max(3, height * 0.035);
   for (let part = 0; part < 5; part += 1) {
-    context.fillStyle = part % 2 === 0 ? ink : band;
-    context.fillRect(x - wide / 2, y + 4 - (height * (part + 1)) / 5, wide, height / 5 + 0.5);
+    const top = y + 4 - (height * (part + 1)) / 5;
+    box(context, part % 2 === 0 ? ink : band, x - wide / 2, top, wide, height / 5 + 0.5);
   }
 }
 

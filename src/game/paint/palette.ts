@@ -6,42 +6,17 @@ import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { Look, Scenery } from '../engine/types.ts';
 import { mix } from './sheet.ts';
 
-/** Tones of one scene; `hills` runs from the farthest sheet to the nearest. */
-export interface Palette {
-  readonly skyTop: string;
-  readonly skyMiddle: string;
-  readonly skyLow: string;
-  readonly sun: string;
-  readonly cloud: string;
-  readonly hills: readonly [string, string, string, string];
-  /** Haze over the lower part of a hill sheet, so the next one stands out. */
-  readonly haze: string;
-  readonly verge: string;
-  readonly vergeDark: string;
-  readonly earth: string;
-  readonly earthDeep: string;
-  readonly road: string;
-  readonly roadEdge: string;
-  readonly sand: string;
-  readonly hatch: string;
-  readonly paper: string;
-  readonly ink: string;
-  readonly inkSoft: string;
-  readonly attention: string;
-  /** Colour of the shadow a sheet throws on the one behind it. */
-  readonly shadow: string;
-  /** How strong sheets shade each other, 0 to 1. */
-  readonly shadowAlpha: number;
-  readonly grainAlpha: number;
-}
+type Hills = readonly [string, string, string, string];
 
-const DAY: Palette = {
+const DAY = {
   skyTop: '#dfe6dc',
   skyMiddle: '#f1e9d6',
   skyLow: '#f7dcb8',
   sun: '#fbf1d8',
   cloud: '#fbf5e6',
-  hills: ['#cdd4c4', '#aec2b3', '#86a698', '#5d8479'],
+  /** From the farthest sheet to the nearest. */
+  hills: ['#cdd4c4', '#aec2b3', '#86a698', '#5d8479'] as Hills,
+  /** Haze over the lower part of a hill sheet, so the next one stands out. */
   haze: '#f3e6cd',
   verge: '#6f9480',
   vergeDark: '#3f6a60',
@@ -55,10 +30,15 @@ const DAY: Palette = {
   ink: '#22303a',
   inkSoft: '#3c4b54',
   attention: '#f0a51e',
+  /** Colour of the shadow a sheet throws on the one behind it. */
   shadow: '#1d2f2f',
+  /** How strong sheets shade each other, 0 to 1. */
   shadowAlpha: 0.34,
   grainAlpha: 0.11,
 };
+
+/** Tones of one scene. */
+export type Palette = Readonly<typeof DAY>;
 
 const EVENING: Palette = {
   ...DAY,
@@ -245,13 +225,8 @@ const OF_LAND = [
 /** A land in another light: the light's tones with some of the land's own in them; ink, paper and road stay the light's. */
 function underLight(land: Palette, light: Palette, own: number): Palette {
   const tones = Object.fromEntries(OF_LAND.map((name) => [name, mix(light[name], land[name], own)]));
-  const [a, b, c, d] = light.hills;
-  const hills = [
-    mix(a, land.hills[0], own),
-    mix(b, land.hills[1], own),
-    mix(c, land.hills[2], own),
-    mix(d, land.hills[3], own),
-  ] as const;
+  const hill = (depth: 0 | 1 | 2 | 3): string => mix(light.hills[depth], land.hills[depth], own);
+  const hills = [hill(0), hill(1), hill(2), hill(3)] as const;
   return { ...light, ...tones, hills };
 }
 
@@ -270,25 +245,7 @@ export function paletteFor(
     : underLight(land, MIST, OWN_IN_MIST);
 }
 
-/** Tones of the person on the bike. */
-export interface RiderTones {
-  readonly jersey: string;
-  readonly jerseyDark: string;
-  readonly jerseyLight: string;
-  readonly shorts: string;
-  readonly shortsDark: string;
-  readonly skin: string;
-  readonly skinDark: string;
-  readonly sock: string;
-  readonly shoe: string;
-  readonly helmet: string;
-  readonly helmetBand: string;
-  readonly hair: string;
-  readonly frame: string;
-  readonly frameLight: string;
-}
-
-const ADULT: RiderTones = {
+const ADULT = {
   jersey: '#e2552c',
   jerseyDark: '#b93f1e',
   jerseyLight: '#f0764a',
@@ -304,6 +261,9 @@ const ADULT: RiderTones = {
   frame: '#22303a',
   frameLight: '#51626d',
 };
+
+/** Tones of the person on the bike. */
+export type RiderTones = Readonly<Record<keyof typeof ADULT, string>>;
 
 const CHILD: RiderTones = {
   ...ADULT,
@@ -332,12 +292,22 @@ export function riderTones(child: boolean, { jersey, frame }: OutfitLook): Rider
   };
 }
 
-/** Tones of the instruments' machine drawings, read from the page's theme. */
-export interface MachineTones {
-  readonly paper: string;
-  readonly ink: string;
-  readonly sand: string;
-  readonly sandDark: string;
-  readonly rider: string;
-  readonly attention: string;
+/**
+ * Tones of the instruments' drawings: `--paper`, `--ink` and so on as they apply to `element`. The fallbacks are those of
+ * `hud.css`.
+ */
+export function readTones(element: HTMLElement) {
+  const style = getComputedStyle(element);
+  const read = (name: string, fallback: string) => style.getPropertyValue(name).trim() || fallback;
+  return {
+    paper: read('--paper', '#fff8ec'),
+    ink: read('--ink', '#22303a'),
+    sand: read('--sand', '#d9ccb2'),
+    sandDark: read('--sand-dark', '#8f8168'),
+    rider: read('--rider', '#e2552c'),
+    attention: read('--attention', '#f0a51e'),
+  };
 }
+
+/** Tones of the instruments' drawings. */
+export type MachineTones = Readonly<ReturnType<typeof readTones>>;

@@ -9,10 +9,34 @@ type Point = readonly [x: number, y: number];
 /** A colour or a gradient. */
 type Tone = string | CanvasGradient;
 
-/** Fills an SVG path (absolute commands, in the context's own units). */
-export function blot(context: Context, tone: Tone, path: string): void {
+/** An SVG path (absolute commands) whose points are told in lengths of `size` from (x, y). */
+function placed(path: string, x: number, y: number, size: number): Path2D {
+  const there = new Path2D();
+  there.addPath(new Path2D(path), { a: size, d: size, e: x, f: y });
+  return there;
+}
+
+/** Fills an SVG path, told in the context's own units unless another place and size are named. */
+export function blot(context: Context, tone: Tone, path: string, x = 0, y = 0, size = 1): void {
   context.fillStyle = tone;
-  context.fill(new Path2D(path));
+  context.fill(placed(path, x, y, size));
+}
+
+/** Fills a rectangle from its corner (x, y); its corners may be round. */
+export function box(
+  context: Context,
+  tone: Tone,
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  radius = 0,
+): void {
+  context.fillStyle = tone;
+  if (radius === 0) return context.fillRect(x, y, width, height);
+  context.beginPath();
+  context.roundRect(x, y, width, height, radius);
+  context.fill();
 }
 
 /** Fills a closed polygon and leaves it as the context's path. */
@@ -35,7 +59,7 @@ export function cutter(
     polygon(context, tone, ...points.map(([right, down]): Point => [x + right * size, y + down * size]));
 }
 
-/** Fills an ellipse round (x, y), turned by `turnRad`. */
+/** Fills an ellipse round (x, y), turned by `turnRad`, or the piece of it from one angle to another (rad). */
 export function oval(
   context: Context,
   tone: Tone,
@@ -44,18 +68,28 @@ export function oval(
   radiusX: number,
   radiusY: number,
   turnRad = 0,
+  fromRad = 0,
+  toRad = Math.PI * 2,
 ): void {
   context.fillStyle = tone;
   context.beginPath();
-  context.ellipse(x, y, radiusX, radiusY, turnRad, 0, Math.PI * 2);
+  context.ellipse(x, y, radiusX, radiusY, turnRad, fromRad, toRad);
   context.fill();
 }
 
-/** Fills a circle round (x, y). */
-export function disc(context: Context, tone: Tone, x: number, y: number, radius: number): void {
+/** Fills a circle round (x, y), or the piece of it from one angle to another (rad). */
+export function disc(
+  context: Context,
+  tone: Tone,
+  x: number,
+  y: number,
+  radius: number,
+  fromRad = 0,
+  toRad = Math.PI * 2,
+): void {
   context.fillStyle = tone;
   context.beginPath();
-  context.arc(x, y, radius, 0, Math.PI * 2);
+  context.arc(x, y, radius, fromRad, toRad);
   context.fill();
 }
 
@@ -85,11 +119,37 @@ export function octagon(context: Context, tone: Tone, x: number, y: number, radi
   );
 }
 
-/** Draws an SVG path as a line of this width. */
-export function trace(context: Context, tone: Tone, width: number, path: string): void {
+/** Draws an SVG path as a line of this width; place and size as for `blot`. */
+export function trace(
+  context: Context,
+  tone: Tone,
+  width: number,
+  path: string,
+  x = 0,
+  y = 0,
+  size = 1,
+): void {
   context.strokeStyle = tone;
   context.lineWidth = width;
-  context.stroke(new Path2D(path));
+  context.stroke(placed(path, x, y, size));
+}
+
+/** Draws several runs from point to point in one go, so that they cover each other without a trace. */
+export function lines(
+  context: Context,
+  tone: Tone,
+  width: number,
+  ...runs: readonly (readonly Point[])[]
+): void {
+  context.strokeStyle = tone;
+  context.lineWidth = width;
+  context.beginPath();
+  for (const run of runs)
+    for (const [i, [x, y]] of run.entries()) {
+      if (i === 0) context.moveTo(x, y);
+      else context.lineTo(x, y);
+    }
+  context.stroke();
 }
 
 /** Draws straight runs from point to point. */

@@ -2,7 +2,7 @@
  * Trees, bushes, houses and grass as folded paper: each has a lit and a shaded half along its crease.
  * Drawn only into textures; where they stand is decided by the views.
  */
-import { type Context, cutter } from './pen.ts';
+import { blot, box, type Context, cutter, disc, oval, trace } from './pen.ts';
 import { mix } from './sheet.ts';
 
 /** What shaded halves are mixed with. */
@@ -11,8 +11,7 @@ export const DARK = '#10222a';
 /** A conifer of two or three folded tiers standing on (x, y); sizes in CSS pixels. */
 export function drawConifer(context: Context, x: number, y: number, height: number, tone: string): void {
   const dark = mix(tone, DARK, 0.2);
-  context.fillStyle = dark;
-  context.fillRect(x - height * 0.025, y - height * 0.16, height * 0.05, height * 0.18);
+  box(context, dark, x - height * 0.025, y - height * 0.16, height * 0.05, height * 0.18);
   const cut = cutter(context, x, y, height);
   for (let tier = 0; tier < 3; tier++) {
     const base = -0.12 - tier * 0.24;
@@ -25,43 +24,21 @@ export function drawConifer(context: Context, x: number, y: number, height: numb
 
 /** A broad-leaved tree: an egg folded down the middle, with a trunk and two limbs. */
 export function drawLeafTree(context: Context, x: number, y: number, height: number, tone: string): void {
-  const dark = mix(tone, DARK, 0.18);
   const middle = y - height * 0.6;
   const wide = height * 0.29;
   const tall = height * 0.4;
-  context.fillStyle = tone;
-  context.beginPath();
-  context.ellipse(x, middle, wide, tall, 0, Math.PI / 2, Math.PI * 1.5);
-  context.fill();
-  context.fillStyle = dark;
-  context.beginPath();
-  context.ellipse(x, middle, wide, tall, 0, -Math.PI / 2, Math.PI / 2);
-  context.fill();
-  context.strokeStyle = mix(tone, DARK, 0.42);
-  context.lineWidth = Math.max(1, height * 0.032);
-  context.beginPath();
-  context.moveTo(x, y + 1);
-  context.lineTo(x, middle - tall * 0.3);
-  context.moveTo(x, middle + tall * 0.35);
-  context.lineTo(x - wide * 0.42, middle + tall * 0.02);
-  context.moveTo(x, middle + tall * 0.1);
-  context.lineTo(x + wide * 0.4, middle - tall * 0.25);
-  context.stroke();
+  oval(context, tone, x, middle, wide, tall, 0, Math.PI / 2, Math.PI * 1.5);
+  oval(context, mix(tone, DARK, 0.18), x, middle, wide, tall, 0, -Math.PI / 2, Math.PI / 2);
+  const wood = `M0 ${1 / height} L0 -0.72 M0 -0.46 L-0.1218 -0.592 M0 -0.56 L0.116 -0.7`;
+  trace(context, mix(tone, DARK, 0.42), Math.max(1, height * 0.032), wood, x, y, height);
 }
 
 /** A slim poplar, for rows along lanes. */
 export function drawPoplar(context: Context, x: number, y: number, height: number, tone: string): void {
-  const dark = mix(tone, DARK, 0.18);
-  for (const side of [-1, 1]) {
-    context.fillStyle = side < 0 ? tone : dark;
-    context.beginPath();
-    context.moveTo(x, y - height);
-    context.quadraticCurveTo(x + side * height * 0.2, y - height * 0.42, x, y - height * 0.08);
-    context.closePath();
-    context.fill();
-  }
-  context.fillStyle = mix(tone, DARK, 0.42);
-  context.fillRect(x - height * 0.012, y - height * 0.3, height * 0.024, height * 0.31);
+  blot(context, tone, 'M0 -1 Q-0.2 -0.42 0 -0.08 Z', x, y, height);
+  blot(context, mix(tone, DARK, 0.18), 'M0 -1 Q0.2 -0.42 0 -0.08 Z', x, y, height);
+  const trunk = mix(tone, DARK, 0.42);
+  box(context, trunk, x - height * 0.012, y - height * 0.3, height * 0.024, height * 0.31);
 }
 
 /** The papers of a house. */
@@ -70,23 +47,19 @@ type HouseTones = Readonly<Record<'wall' | 'roof', string>>;
 /** A little house with a folded roof. */
 export function drawHouse(context: Context, x: number, y: number, size: number, tones: HouseTones): void {
   const { wall, roof } = tones;
-  context.fillStyle = wall;
-  context.fillRect(x, y - size * 0.55, size, size * 0.6);
-  context.fillStyle = mix(wall, DARK, 0.12);
-  context.fillRect(x + size * 0.66, y - size * 0.55, size * 0.34, size * 0.6);
+  box(context, wall, x, y - size * 0.55, size, size * 0.6);
+  box(context, mix(wall, DARK, 0.12), x + size * 0.66, y - size * 0.55, size * 0.34, size * 0.6);
   const cut = cutter(context, x, y, size);
   cut(roof, [-0.1, -0.5], [0.33, -0.98], [0.76, -0.5]);
   cut(mix(roof, DARK, 0.2), [0.33, -0.98], [0.82, -0.98], [1.1, -0.5], [0.76, -0.5]);
-  context.fillStyle = mix(wall, DARK, 0.5);
-  context.fillRect(x + size * 0.26, y - size * 0.36, size * 0.13, size * 0.18);
+  box(context, mix(wall, DARK, 0.5), x + size * 0.26, y - size * 0.36, size * 0.13, size * 0.18);
 }
 
 /** A church with a pointed tower; it gives a valley a middle. */
 export function drawChurch(context: Context, x: number, y: number, size: number, tones: HouseTones): void {
   const { wall, roof } = tones;
   drawHouse(context, x, y, size, tones);
-  context.fillStyle = wall;
-  context.fillRect(x - size * 0.42, y - size * 1.15, size * 0.36, size * 1.2);
+  box(context, wall, x - size * 0.42, y - size * 1.15, size * 0.36, size * 1.2);
   const cut = cutter(context, x, y, size);
   cut(roof, [-0.47, -1.12], [-0.24, -1.95], [-0.24, -1.12]);
   cut(mix(roof, DARK, 0.22), [-0.01, -1.12], [-0.24, -1.95], [-0.24, -1.12]);
@@ -98,10 +71,7 @@ export function drawBush(context: Context, x: number, y: number, size: number, t
   for (let lobe = 0; lobe < 3; lobe++) {
     const cx = x + (lobe - 1) * size * 0.42;
     const radius = size * (lobe === 1 ? 0.5 : 0.36);
-    context.fillStyle = tone;
-    context.beginPath();
-    context.arc(cx, y - radius * 0.55, radius, Math.PI * 0.9, Math.PI * 2.1);
-    context.fill();
+    disc(context, tone, cx, y - radius * 0.55, radius, Math.PI * 0.9, Math.PI * 2.1);
     context.fillStyle = dark;
     context.beginPath();
     context.moveTo(cx, y - radius * 1.55);

@@ -30,7 +30,11 @@ export function sizeCanvas(canvas: HTMLCanvasElement, width: number, height: num
   canvas.height = Math.round(height * scale);
   canvas.style.width = `${width}px`;
   canvas.style.height = `${height}px`;
-  const context = canvas.getContext('2d');
+  return contextOf(canvas);
+}
+
+function contextOf(canvas: HTMLCanvasElement, settings?: CanvasRenderingContext2DSettings): Context {
+  const context = canvas.getContext('2d', settings);
   if (!context) throw new Error('This browser offers no 2D canvas.');
   return context;
 }
@@ -48,8 +52,7 @@ export function createSheet(
   const canvas = document.createElement('canvas');
   canvas.width = Math.max(1, Math.round(width * scale));
   canvas.height = Math.max(1, Math.round(height * scale));
-  const context = canvas.getContext('2d', { alpha: kind === 'paper' });
-  if (!context) throw new Error('This browser offers no 2D canvas.');
+  const context = contextOf(canvas, { alpha: kind === 'paper' });
   context.scale(scale, scale);
   return { canvas, context, width, height, scale, kind };
 }
@@ -166,8 +169,7 @@ function buildGrain(): HTMLCanvasElement {
   const canvas = document.createElement('canvas');
   canvas.width = GRAIN_TILE_PX;
   canvas.height = GRAIN_TILE_PX;
-  const context = canvas.getContext('2d');
-  if (!context) return canvas;
+  const context = contextOf(canvas);
   const random = seededStream(71);
   const image = context.createImageData(GRAIN_TILE_PX, GRAIN_TILE_PX);
   for (let i = 0; i < image.data.length; i += 4) {

@@ -2,23 +2,25 @@
  * A thin Phaser scene: asks for the frame of this moment and lets the stage draw it through one display
  * object on the canvas renderer. Holds no formula, no clock of its own and no words.
  */
-import type { Context } from '../paint/pen.ts';
 import type Phaser from 'phaser';
 import type { RideEvent, RideFrame, RideWorld } from '../../core/ride/types.ts';
 import { GameObject, ScaleEvents, Scene, SceneEvents } from '../engine/engine.ts';
 import { type PictureQuality, QualityWatch } from '../engine/quality.ts';
 import type { Beside, Look, Scenery } from '../engine/types.ts';
+import type { Context } from '../paint/pen.ts';
+import { deviceScale } from '../paint/sheet.ts';
 import { layoutFor } from '../views/layout.ts';
 import { Stage } from '../views/stage.ts';
 
 /** What the scene is given when it is made. */
-interface RideSceneOptions {
+export interface RideShow {
   readonly world: RideWorld;
   readonly scenery: Scenery;
   readonly look: Look;
+  /** Who is seen riding beside, as silhouettes. */
   readonly beside: readonly Beside[];
+  /** Asked once per picture with the browser's raw time (ms); must not keep the frame it returned alive. */
   readonly nextFrame: (timeMs: number) => RideFrame;
-  readonly deviceScale: () => number;
 }
 
 /** Longest time one picture may stand for (s); longer gaps are not animated. */
@@ -40,7 +42,7 @@ class PaperObject extends GameObject {
 }
 
 export class RideScene extends Scene {
-  readonly #options: RideSceneOptions;
+  readonly #show: RideShow;
   #stage: Stage | null = null;
   #frame: RideFrame | null = null;
   #spilled = 0;
@@ -49,9 +51,9 @@ export class RideScene extends Scene {
   readonly #quality = new QualityWatch();
   #told: PictureQuality | null = null;
 
-  constructor(options: RideSceneOptions) {
+  constructor(show: RideShow) {
     super({ key: 'ride' });
-    this.#options = options;
+    this.#show = show;
   }
 
   create(): void {
@@ -65,7 +67,7 @@ export class RideScene extends Scene {
   }
 
   override update(timeMs: number): void {
-    const frame = this.#options.nextFrame(timeMs);
+    const frame = this.#show.nextFrame(timeMs);
     const timeS = timeMs / 1000;
     const passed = Number.isNaN(this.#lastTimeS) ? 0 : timeS - this.#lastTimeS;
     this.#quality.frame(passed);
@@ -105,11 +107,9 @@ export class RideScene extends Scene {
 
   /** Everything painted once is painted anew for a new size. */
   #build(): void {
-    const deviceScale = this.#options.deviceScale();
-    const { world, scenery, look, beside } = this.#options;
-    const width = this.scale.width / deviceScale;
-    const height = this.scale.height / deviceScale;
-    const layout = layoutFor(width, height, deviceScale, look.childRider);
+    const scale = deviceScale();
+    const { world, scenery, look, beside } = this.#show;
+    const layout = layoutFor(this.scale.width / scale, this.scale.height / scale, scale, look.childRider);
     this.#stage = new Stage(layout, world, scenery, look, beside);
     this.#stage.spill(this.#spilled);
   }

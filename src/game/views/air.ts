@@ -4,11 +4,10 @@
  */
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Air } from '../../core/level/schema.ts';
-import type { Look } from '../engine/types.ts';
 import type { Context } from '../paint/pen.ts';
-import type { Palette } from '../paint/palette.ts';
 import { mix } from '../paint/sheet.ts';
-import type { Layout } from './layout.ts';
+import type { Staging } from './staging.ts';
+import { remainder } from './tiles.ts';
 
 interface Kind {
   readonly bits: number;
@@ -86,15 +85,16 @@ const KINDS: Readonly<Record<Exclude<Air, 'clear'>, Kind>> = { rain, snow, leave
 
 /** The air of one ride. */
 export class AirView {
+  readonly #staging: Staging;
   readonly #kind: Kind | null;
   readonly #tones: readonly [string, string];
-  readonly #still: boolean;
 
-  constructor(palette: Palette, air: Air, { reducedMotion, theme }: Pick<Look, 'reducedMotion' | 'theme'>) {
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { palette, look, scenery } = staging;
+    const { air } = scenery;
     this.#kind = air === 'clear' ? null : KINDS[air];
-    this.#still = reducedMotion;
-    const onWhite = theme === 'field';
-    const pale = onWhite ? mix(palette.inkSoft, '#ffffff', 0.45) : '#ffffff';
+    const pale = look.theme === 'field' ? mix(palette.inkSoft, '#ffffff', 0.45) : '#ffffff';
     this.#tones =
       air === 'leaves'
         ? [mix('#c9722b', palette.skyMiddle, 0.1), mix('#e0a53a', palette.skyMiddle, 0.1)]
@@ -104,13 +104,15 @@ export class AirView {
   }
 
   /** `share` of the bits is drawn, 0 to 1. */
-  draw(context: Context, layout: Layout, scrollPx: number, frame: RideFrame, share: number): void {
+  draw(context: Context, frame: RideFrame, share: number): void {
     const kind = this.#kind;
     if (kind === null || share <= 0) return;
+    const { layout, camera, look } = this.#staging;
     const { width, height, propScale } = layout;
-    const timeS = this.#still ? 0 : frame.timeS;
-    const gone = this.#still ? 0 : scrollPx * kind.slide;
-    const slant = this.#still ? 0.12 : Math.max(-0.9, Math.min(1.2, (frame.speedMps + frame.windMps) * 0.07));
+    const still = look.reducedMotion;
+    const timeS = still ? 0 : frame.timeS;
+    const gone = still ? 0 : camera.scrollPx * kind.slide;
+    const slant = still ? 0.12 : Math.max(-0.9, Math.min(1.2, (frame.speedMps + frame.windMps) * 0.07));
     const bits = Math.round(kind.bits * share);
     context.lineCap = 'round';
     context.globalAlpha = kind === snow || !kind.stroked ? 0.94 : 0.72;
@@ -122,9 +124,12 @@ export class AirView {
         const span = width + 120;
         const drift = Math.sin(timeS * (0.7 + near) + i) * kind.swayPx;
         const x =
-          rest(((i * 0.618034) % 1) * span - gone * near - timeS * slant * kind.fallPxS * 0.3 + drift, span) -
-          60;
-        const y = rest(((i * 0.414214) % 1) * (height + 80) + timeS * kind.fallPxS * near, height + 80) - 40;
+          remainder(
+            ((i * 0.618034) % 1) * span - gone * near - timeS * slant * kind.fallPxS * 0.3 + drift,
+            span,
+          ) - 60;
+        const y =
+          remainder(((i * 0.414214) % 1) * (height + 80) + timeS * kind.fallPxS * near, height + 80) - 40;
         kind.draw(context, x, y, near * propScale, timeS * 2.4 * near + i, slant);
       }
       if (kind.stroked) {
@@ -138,9 +143,4 @@ export class AirView {
     }
     context.globalAlpha = 1;
   }
-}
-
-function rest(value: number, span: number): number {
-  const into = value % span;
-  return into < 0 ? into + span : into;
 }

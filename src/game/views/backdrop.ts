@@ -5,30 +5,17 @@
 import type { Context } from '../paint/pen.ts';
 import { createSheet, layBetween, type Picture, type PaintSheet } from '../paint/sheet.ts';
 import { type Hills, NEAR_SHEET } from './hills.ts';
-import type { Layout } from './layout.ts';
-import type { Sky } from './sky.ts';
+import { Sky } from './sky.ts';
+import type { Staging } from './staging.ts';
 
 /** So long the picture stands (s); what moves in it fastest moves a pixel or two meanwhile. */
 const STANDS_S = 0.06;
 /** Unless the ride has jumped so far (CSS px of road). */
 const JUMP_PX = 80;
 
-/** What a frame shows. */
-interface BackdropView {
-  readonly scrollPx: number;
-  /** How far the camera stands above the start of the road (m). */
-  readonly riseM: number;
-  readonly timeS: number;
-  /** The farthest sheet of land there is time for; the clouds go with the first. */
-  readonly from: number;
-  /** Below this line the road hides everything (CSS px). */
-  readonly groundY: number;
-  readonly elapsedS: number;
-}
-
 /** The picture behind one ride. */
 export class Backdrop {
-  readonly #layout: Layout;
+  readonly #staging: Staging;
   readonly #sky: Sky;
   readonly #hills: Hills;
   readonly #sheet: PaintSheet;
@@ -36,33 +23,36 @@ export class Backdrop {
   #laidAtPx = Number.NaN;
   #stoodS = 0;
 
-  constructor(layout: Layout, sky: Sky, hills: Hills) {
-    this.#layout = layout;
-    this.#sky = sky;
+  constructor(staging: Staging, hills: Hills) {
+    this.#staging = staging;
+    this.#sky = new Sky(staging);
     this.#hills = hills;
-    this.#sheet = createSheet(layout.width, layout.height, layout.deviceScale, 'opaque');
-    this.#picture = { image: this.#sheet.canvas, width: layout.width, height: layout.height };
+    const { width, height, deviceScale } = staging.layout;
+    this.#sheet = createSheet(width, height, deviceScale, 'opaque');
+    this.#picture = { image: this.#sheet.canvas, width, height };
   }
 
-  draw(context: Context, view: BackdropView): void {
-    const isHere = Math.abs(view.scrollPx - this.#laidAtPx) < JUMP_PX;
-    if (!isHere) this.#lay(view);
+  /**
+   * `from` is the farthest sheet of land there is time for, the clouds go with the first; below `groundY` the road hides
+   * everything (CSS px).
+   */
+  draw(context: Context, timeS: number, from: number, groundY: number, elapsedS: number): void {
+    const isHere = Math.abs(this.#staging.camera.scrollPx - this.#laidAtPx) < JUMP_PX;
+    if (!isHere) this.#lay(timeS, from);
     const { width, height } = this.#sheet;
-    const hiddenY = Math.min(view.groundY, this.#hills.coverY(this.#layout, view.riseM, NEAR_SHEET));
+    const hiddenY = Math.min(groundY, this.#hills.coverY(NEAR_SHEET));
     const seen = Math.max(1, Math.min(height, Math.ceil(hiddenY) + 1));
     layBetween(context, this.#picture, 0, 0, 0, seen, width);
-    this.#stoodS += view.elapsedS;
+    this.#stoodS += elapsedS;
     // For the frames to come: what has been drawn by then need not be waited for.
-    if (this.#stoodS >= STANDS_S) this.#lay(view);
+    if (this.#stoodS >= STANDS_S) this.#lay(timeS, from);
   }
 
-  #lay({ scrollPx, riseM, timeS, from }: BackdropView): void {
-    const layout = this.#layout;
-    const { context } = this.#sheet;
-    const coverY = this.#hills.coverY(layout, riseM, from);
-    this.#sky.draw(context, layout, scrollPx, timeS, from === 0, coverY);
-    this.#hills.draw(context, layout, scrollPx, riseM, from, NEAR_SHEET, layout.height);
-    this.#laidAtPx = scrollPx;
+  #lay(timeS: number, from: number): void {
+    const { context, height } = this.#sheet;
+    this.#sky.draw(context, timeS, from === 0, this.#hills.coverY(from));
+    this.#hills.draw(context, from, NEAR_SHEET, height);
+    this.#laidAtPx = this.#staging.camera.scrollPx;
     this.#stoodS = 0;
   }
 }

@@ -43,25 +43,7 @@ export function bodyFor(child: boolean): BodyShape {
 }
 
 /** Every point of the bike that something is drawn to or held at. */
-export interface BikeShape {
-  readonly flatBar: boolean;
-  readonly wheelRadius: number;
-  readonly tyre: number;
-  /** Height of the crank axle over the ground. */
-  readonly axleHeight: number;
-  readonly crank: number;
-  readonly rear: Readonly<Spot>;
-  readonly front: Readonly<Spot>;
-  readonly seatTubeTop: Readonly<Spot>;
-  readonly saddle: Readonly<Spot>;
-  readonly headTop: Readonly<Spot>;
-  readonly headLow: Readonly<Spot>;
-  readonly stem: Readonly<Spot>;
-  readonly bar: Readonly<Spot>;
-  /** Where the hands hold. */
-  readonly grip: Readonly<Spot>;
-  readonly hip: Readonly<Spot>;
-}
+export type BikeShape = Readonly<ReturnType<typeof bikeShapeFor>>;
 
 const SEAT_ANGLE_RAD = 1.275;
 const HEAD_ANGLE_RAD = 1.25;
@@ -71,8 +53,13 @@ function hasFlatBar(bike: Bike): boolean {
   return bike.beadSeatMm < 570 || bike.cdaM2 > 0.43 || /kids|town|trek/.test(bike.id);
 }
 
+/** So far (m) up a tube that leans back from `from`. */
+function upTube(from: Readonly<Spot>, angleRad: number, reach: number): Spot {
+  return { x: from.x - Math.cos(angleRad) * reach, y: from.y - Math.sin(angleRad) * reach };
+}
+
 /** The shape of `bike` set up for `body`. */
-export function bikeShapeFor(bike: Bike, body: BodyShape): BikeShape {
+export function bikeShapeFor(bike: Bike, body: BodyShape) {
   const flatBar = hasFlatBar(bike);
   const tyre = bike.tyreWidthMm / 1000;
   const wheelRadius = bike.beadSeatMm / 2000 + tyre;
@@ -85,37 +72,25 @@ export function bikeShapeFor(bike: Bike, body: BodyShape): BikeShape {
     x: Math.max(0.4, 0.27 + 0.7 * wheelRadius + (bodyScale - 1) * 0.1 + (flatBar ? 0.04 : 0)),
     y: -drop,
   };
-  const seatX = -Math.cos(SEAT_ANGLE_RAD);
-  const seatY = -Math.sin(SEAT_ANGLE_RAD);
   const hipReach = (body.thigh + body.shank) * 0.965 - crank + 0.095 * body.girth;
-  const hip = { x: seatX * hipReach, y: seatY * hipReach };
   const saddleReach = hipReach - 0.104 * body.girth;
-  const saddle = { x: seatX * saddleReach, y: seatY * saddleReach };
-  const tubeTop = saddleReach * (flatBar ? 0.62 : 0.72);
-  const seatTubeTop = { x: seatX * tubeTop, y: seatY * tubeTop };
-  const forkLength = wheelRadius + 0.045;
-  const headLow = {
-    x: front.x - 0.035 - Math.cos(HEAD_ANGLE_RAD) * forkLength,
-    y: front.y - Math.sin(HEAD_ANGLE_RAD) * forkLength,
-  };
-  const headLength = Math.max(0.08, (flatBar ? 0.16 : 0.14) * bodyScale);
-  const headTop = {
-    x: headLow.x - Math.cos(HEAD_ANGLE_RAD) * headLength,
-    y: headLow.y - Math.sin(HEAD_ANGLE_RAD) * headLength,
-  };
+  const alongSeat = (reach: number) => upTube({ x: 0, y: 0 }, SEAT_ANGLE_RAD, reach);
+  const hip = alongSeat(hipReach);
+  const saddle = alongSeat(saddleReach);
+  const seatTubeTop = alongSeat(saddleReach * (flatBar ? 0.62 : 0.72));
+  const headLow = upTube({ x: front.x - 0.035, y: front.y }, HEAD_ANGLE_RAD, wheelRadius + 0.045);
+  const headTop = upTube(headLow, HEAD_ANGLE_RAD, Math.max(0.08, (flatBar ? 0.16 : 0.14) * bodyScale));
   const barLift = flatBar
     ? Math.min(headTop.y - 0.06, saddle.y - 0.06 * bodyScale)
     : Math.min(headTop.y - 0.04, saddle.y + 0.05);
   const stem = { x: headTop.x - (headTop.y - barLift) * 0.33, y: barLift };
-  const bar = {
-    x: stem.x + (flatBar ? 0.05 : 0.1) * bodyScale,
-    y: barLift - 0.005,
-  };
+  const bar = { x: stem.x + (flatBar ? 0.05 : 0.1) * bodyScale, y: barLift - 0.005 };
   const grip = flatBar ? { x: bar.x - 0.045, y: bar.y - 0.025 } : { x: bar.x + 0.088, y: bar.y - 0.03 };
   return {
     flatBar,
     wheelRadius,
     tyre,
+    /** Height of the crank axle over the ground. */
     axleHeight: wheelRadius - drop,
     crank,
     rear,
@@ -126,6 +101,7 @@ export function bikeShapeFor(bike: Bike, body: BodyShape): BikeShape {
     headLow,
     stem,
     bar,
+    /** Where the hands hold. */
     grip,
     hip,
   };

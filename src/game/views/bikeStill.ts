@@ -2,49 +2,64 @@
  * The parts of the bike that keep their shape: wheel, frame, fork, saddle, bars, bottle, painted once into
  * sprites by `bike.ts`. Metres, origin at the crank axle, y down.
  */
-import { type Context, disc, hoop, line, oval } from '../paint/pen.ts';
+import { hubShellMm } from '../../core/model/hubKinds.ts';
+import type { Bike, Motor } from '../../core/model/types.ts';
+import { blot, box, type Context, disc, hoop, line, lines, oval, trace } from '../paint/pen.ts';
 import type { Palette, RiderTones } from '../paint/palette.ts';
 import type { BikeShape } from './bikeShape.ts';
 import type { Spot } from './legs.ts';
+import { pitchRadiusM } from './toothing.ts';
 
+/** The shell bulges out behind the sprocket, and is drawn a little bigger than it is. */
+const HUB_SEEN = 1.5;
 const SPOKE_PAIRS = 9;
 /** Roller chain pitch (m). */
 const LINK_M = 0.0127;
 
-/** What the painters need to know. */
-interface StillParts {
-  readonly shape: BikeShape;
-  readonly palette: Palette;
-  readonly tones: RiderTones;
-  /** Strength of the paper rim round wheels and frame, 0 to 1. */
-  readonly haloAlpha: number;
-  /** Where a motor sits, or null. */
-  readonly motor: 'crank' | 'wheel' | null;
+/** The crank axle. */
+const AXLE = [0, 0] as const;
+
+/** A point of the bike, or one so far to the right of it and below. */
+function at({ x, y }: Readonly<Spot>, right = 0, down = 0) {
+  return [x + right, y + down] as const;
 }
 
-/** Everything but spokes, cranks and chain. `paintRear` and `paintFront` draw what sits on the axles, round the origin. */
-export function paintStill(
-  context: Context,
-  parts: StillParts,
-  paintRear: () => void,
-  paintFront: () => void,
-): void {
+/** What is ridden, and how it is painted. */
+export interface BikeLook {
+  readonly bike: Bike;
+  readonly palette: Palette;
+  /** Strength of the paper rim round wheels and frame, 0 to 1. */
+  readonly haloAlpha: number;
+  /** Device pixels for each metre. */
+  readonly pxPerM: number;
+  /** Nothing sways or bobs: a chain that came off hangs quietly. */
+  readonly still: boolean;
+}
+
+/** What the painters need to know. */
+export interface BikeParts extends BikeLook {
+  readonly shape: BikeShape;
+  readonly tones: RiderTones;
+}
+
+/** Everything but spokes, cranks and chain. */
+export function paintStill(context: Context, parts: BikeParts): void {
   const { rear, front } = parts.shape;
   drawHalo(context, parts);
   drawFrame(context, parts);
-  for (const [at, paint] of [
-    [rear, paintRear],
-    [front, paintFront],
-  ] as const) {
-    drawRound(context, parts, at);
-    context.translate(at.x, at.y);
-    paint();
-    context.translate(-at.x, -at.y);
-  }
+  drawRound(context, parts, rear);
+  context.translate(rear.x, rear.y);
+  paintRear(context, parts);
+  context.translate(-rear.x, -rear.y);
+  drawRound(context, parts, front);
+  if (parts.bike.motor?.place !== 'wheel') return;
+  // The thick hub of a motor in a wheel.
+  disc(context, parts.palette.ink, front.x, front.y, 0.092);
+  disc(context, parts.palette.inkSoft, front.x, front.y, 0.082);
 }
 
 /** A thin rim of paper round wheels and frame lifts the bike off dark woods. */
-function drawHalo(context: Context, parts: StillParts): void {
+function drawHalo(context: Context, parts: BikeParts): void {
   const { rear, front, seatTubeTop, saddle, headTop, headLow, stem, bar, wheelRadius } = parts.shape;
   context.globalAlpha = parts.haloAlpha;
   context.strokeStyle = parts.palette.paper;
@@ -56,30 +71,20 @@ function drawHalo(context: Context, parts: StillParts): void {
   context.moveTo(front.x + wheelRadius, front.y);
   context.arc(front.x, front.y, wheelRadius, 0, Math.PI * 2);
   context.stroke();
-  context.lineWidth = 0.056;
-  context.beginPath();
-  context.moveTo(seatTubeTop.x, seatTubeTop.y);
-  context.lineTo(0, 0);
-  context.lineTo(headLow.x, headLow.y);
-  context.lineTo(headTop.x, headTop.y + 0.03);
-  context.lineTo(seatTubeTop.x, seatTubeTop.y);
-  context.stroke();
-  context.lineWidth = 0.038;
-  context.beginPath();
-  context.moveTo(0, 0);
-  context.lineTo(rear.x, rear.y);
-  context.lineTo(seatTubeTop.x, seatTubeTop.y);
-  context.lineTo(saddle.x, saddle.y);
-  context.moveTo(front.x, front.y);
-  context.lineTo(headLow.x, headLow.y);
-  context.lineTo(stem.x, stem.y);
-  context.lineTo(bar.x, bar.y);
-  context.stroke();
+  const { paper } = parts.palette;
+  line(context, paper, 0.056, at(seatTubeTop), AXLE, at(headLow), at(headTop, 0, 0.03), at(seatTubeTop));
+  lines(
+    context,
+    paper,
+    0.038,
+    [AXLE, at(rear), at(seatTubeTop), at(saddle)],
+    [at(front), at(headLow), at(stem), at(bar)],
+  );
   context.globalAlpha = 1;
 }
 
 /** What of a wheel turns to be seen, as one line: spokes, and the valve at the rim. */
-export function spokesOf({ shape }: Pick<StillParts, 'shape'>): Path2D {
+export function spokesOf(shape: BikeShape): Path2D {
   const rim = rimOf(shape);
   const path = new Path2D();
   for (let i = 0; i < SPOKE_PAIRS; i++) {
@@ -109,57 +114,49 @@ function rimOf(shape: BikeShape): number {
 }
 
 /** What of a wheel looks the same however it has turned: tyre, rim and axle. */
-function drawRound(context: Context, { shape, palette }: StillParts, at: Readonly<Spot>): void {
+function drawRound(context: Context, { shape, palette }: BikeParts, hub: Readonly<Spot>): void {
   const tyre = tyreOf(shape);
-  hoop(context, palette.sand, 0.02, at.x, at.y, rimOf(shape) - 0.006);
-  hoop(context, palette.ink, tyre, at.x, at.y, shape.wheelRadius - tyre / 2);
-  disc(context, palette.ink, at.x, at.y, 0.024);
+  hoop(context, palette.sand, 0.02, hub.x, hub.y, rimOf(shape) - 0.006);
+  hoop(context, palette.ink, tyre, hub.x, hub.y, shape.wheelRadius - tyre / 2);
+  disc(context, palette.ink, hub.x, hub.y, 0.024);
 }
 
-function drawFrame(context: Context, parts: StillParts): void {
+function drawFrame(context: Context, parts: BikeParts): void {
   const { rear, front, seatTubeTop, saddle, headTop, headLow } = parts.shape;
   const thick = parts.shape.wheelRadius > 0.3 ? 1 : 1.12;
   context.lineCap = 'round';
   context.lineJoin = 'round';
-  line(
-    context,
-    parts.tones.frame,
-    0.019 * thick,
-    [seatTubeTop.x, seatTubeTop.y + 0.03],
-    [rear.x, rear.y],
-    [0, 0],
-  );
+  const { frame, frameLight } = parts.tones;
+  line(context, frame, 0.019 * thick, at(seatTubeTop, 0, 0.03), at(rear), AXLE);
   context.lineWidth = 0.03 * thick;
   context.beginPath();
   context.moveTo(headLow.x, headLow.y);
   context.quadraticCurveTo(front.x - 0.052, front.y - 0.12, front.x, front.y);
   context.stroke();
-  context.lineWidth = 0.037 * thick;
-  context.beginPath();
-  context.moveTo(0, 0);
-  context.lineTo(seatTubeTop.x, seatTubeTop.y);
-  context.lineTo(headTop.x + 0.008, headTop.y + 0.03);
-  context.moveTo(0, 0);
-  context.lineTo(headLow.x - 0.008, headLow.y - 0.03);
-  context.stroke();
-  line(context, parts.tones.frame, 0.046 * thick, [headTop.x, headTop.y], [headLow.x, headLow.y]);
-  context.strokeStyle = parts.tones.frameLight;
-  context.lineWidth = 0.008;
-  context.beginPath();
-  context.moveTo(0.014, -0.026);
-  context.lineTo(headLow.x - 0.024, headLow.y - 0.028);
-  context.moveTo(seatTubeTop.x + 0.03, seatTubeTop.y - 0.01);
-  context.lineTo(headTop.x - 0.012, headTop.y + 0.022);
-  context.stroke();
-  line(context, parts.palette.inkSoft, 0.025, [seatTubeTop.x, seatTubeTop.y], [saddle.x, saddle.y]);
-  if (parts.motor === null) drawBottle(context, parts);
-  else drawBattery(context, parts, parts.motor);
+  lines(
+    context,
+    frame,
+    0.037 * thick,
+    [AXLE, at(seatTubeTop), at(headTop, 0.008, 0.03)],
+    [AXLE, at(headLow, -0.008, -0.03)],
+  );
+  line(context, frame, 0.046 * thick, at(headTop), at(headLow));
+  lines(
+    context,
+    frameLight,
+    0.008,
+    [[0.014, -0.026], at(headLow, -0.024, -0.028)],
+    [at(seatTubeTop, 0.03, -0.01), at(headTop, -0.012, 0.022)],
+  );
+  line(context, parts.palette.inkSoft, 0.025, at(seatTubeTop), at(saddle));
+  if (parts.bike.motor === undefined) drawBottle(context, parts);
+  else drawBattery(context, parts, parts.bike.motor.place);
   drawSaddle(context, parts);
   drawBars(context, parts);
 }
 
 /** A bottle on the down tube; on a small frame it stays away. */
-function drawBottle(context: Context, parts: StillParts): void {
+function drawBottle(context: Context, parts: BikeParts): void {
   const { headLow } = parts.shape;
   if (parts.shape.wheelRadius < 0.3) return;
   const length = Math.sqrt(headLow.x * headLow.x + headLow.y * headLow.y);
@@ -171,119 +168,70 @@ function drawBottle(context: Context, parts: StillParts): void {
   context.roundRect(0, -0.032, 0.15, 0.064, 0.014);
   context.roundRect(0.146, -0.018, 0.04, 0.036, 0.01);
   context.fill();
-  context.fillStyle = parts.tones.jersey;
-  context.fillRect(0.05, -0.032, 0.034, 0.064);
+  box(context, parts.tones.jersey, 0.05, -0.032, 0.034, 0.064);
   context.restore();
 }
 
 /** The battery of a crank motor lies on the down tube, that of a wheel motor behind the seat tube; the crank motor round the axle. */
-function drawBattery(
-  context: Context,
-  { shape, palette }: StillParts,
-  place: NonNullable<StillParts['motor']>,
-): void {
+function drawBattery(context: Context, { shape, palette }: BikeParts, place: Motor['place']): void {
   const { x, y } = place === 'crank' ? shape.headLow : shape.seatTubeTop;
   const length = Math.sqrt(x * x + y * y);
   context.save();
   context.transform(x / length, y / length, -y / length, x / length, 0, 0);
   const low = place === 'crank' ? -0.088 : -0.1;
-  context.fillStyle = palette.ink;
-  context.beginPath();
-  context.roundRect(length * 0.28, low, length * 0.54, 0.076, 0.022);
-  context.fill();
-  context.fillStyle = palette.inkSoft;
-  context.beginPath();
-  context.roundRect(length * 0.28 + 0.01, low + 0.01, length * 0.54 - 0.02, 0.056, 0.016);
-  context.fill();
+  box(context, palette.ink, length * 0.28, low, length * 0.54, 0.076, 0.022);
+  box(context, palette.inkSoft, length * 0.28 + 0.01, low + 0.01, length * 0.54 - 0.02, 0.056, 0.016);
   context.restore();
   if (place === 'wheel') return;
   oval(context, palette.ink, 0.004, -0.02, 0.108, 0.088, -0.3);
   oval(context, palette.inkSoft, 0.004, -0.02, 0.098, 0.078, -0.3);
 }
 
-function drawSaddle(context: Context, parts: StillParts): void {
+function drawSaddle(context: Context, parts: BikeParts): void {
   const { saddle } = parts.shape;
-  context.fillStyle = parts.palette.ink;
-  context.beginPath();
-  context.moveTo(saddle.x - 0.125, saddle.y - 0.022);
-  context.quadraticCurveTo(saddle.x - 0.02, saddle.y - 0.012, saddle.x + 0.15, saddle.y - 0.006);
-  context.quadraticCurveTo(saddle.x + 0.155, saddle.y + 0.018, saddle.x + 0.04, saddle.y + 0.018);
-  context.quadraticCurveTo(saddle.x - 0.06, saddle.y + 0.05, saddle.x - 0.125, saddle.y + 0.016);
-  context.closePath();
-  context.fill();
+  const seat = 'M-0.125 -0.022 Q-0.02 -0.012 0.15 -0.006 Q0.155 0.018 0.04 0.018 Q-0.06 0.05 -0.125 0.016 Z';
+  blot(context, parts.palette.ink, seat, saddle.x, saddle.y);
 }
 
-function drawBars(context: Context, parts: StillParts): void {
+function drawBars(context: Context, parts: BikeParts): void {
   const { headTop, stem, bar, grip, flatBar } = parts.shape;
-  line(
-    context,
-    parts.palette.inkSoft,
-    0.03,
-    [headTop.x, headTop.y],
-    [stem.x, stem.y + 0.008],
-    [bar.x, bar.y],
-  );
-  context.strokeStyle = parts.palette.ink;
-  context.lineWidth = 0.027;
-  context.beginPath();
-  context.moveTo(bar.x, bar.y);
+  const { ink, inkSoft } = parts.palette;
+  line(context, inkSoft, 0.03, at(headTop), at(stem, 0, 0.008), at(bar));
   if (flatBar) {
-    context.quadraticCurveTo(bar.x + 0.01, bar.y - 0.02, grip.x - 0.045, grip.y + 0.008);
-  } else {
-    context.lineTo(bar.x + 0.05, bar.y - 0.002);
-    context.bezierCurveTo(
-      bar.x + 0.15,
-      bar.y + 0.005,
-      bar.x + 0.12,
-      bar.y + 0.135,
-      bar.x + 0.01,
-      bar.y + 0.125,
-    );
+    const bend = `M0 0 Q0.01 -0.02 ${grip.x - 0.045 - bar.x} ${grip.y + 0.008 - bar.y}`;
+    trace(context, ink, 0.027, bend, bar.x, bar.y);
+    trace(context, ink, 0.014, 'M0.01 -0.006 L0.05 0.035', bar.x, bar.y);
+    return;
   }
-  context.stroke();
-  context.lineWidth = flatBar ? 0.014 : 0.034;
-  context.beginPath();
-  if (flatBar) {
-    context.moveTo(bar.x + 0.01, bar.y - 0.006);
-    context.lineTo(bar.x + 0.05, bar.y + 0.035);
-  } else {
-    context.moveTo(bar.x + 0.06, bar.y + 0.002);
-    context.lineTo(grip.x + 0.018, grip.y - 0.018);
-    context.moveTo(grip.x + 0.016, grip.y + 0.005);
-  }
-  context.stroke();
-  if (!flatBar) {
-    context.lineWidth = 0.013;
-    context.beginPath();
-    context.moveTo(grip.x + 0.016, grip.y);
-    context.quadraticCurveTo(grip.x + 0.045, grip.y + 0.07, grip.x + 0.012, grip.y + 0.125);
-    context.stroke();
-  }
+  trace(context, ink, 0.027, 'M0 0 L0.05 -0.002 C0.15 0.005 0.12 0.135 0.01 0.125', bar.x, bar.y);
+  line(context, ink, 0.034, at(bar, 0.06, 0.002), at(grip, 0.018, -0.018));
+  trace(context, ink, 0.013, 'M0.016 0 Q0.045 0.07 0.012 0.125', grip.x, grip.y);
 }
 
-/** The biggest sprocket, seen as a hoop with a few spokes behind the chain. */
-export function paintCassette(context: Context, palette: Palette, radius: number): void {
+/** What sits on the rear axle: the shell of a hub before which its one sprocket lies, or the biggest sprocket of many. */
+function paintRear(context: Context, { bike, palette }: BikeParts): void {
+  const shellMm = hubShellMm(bike);
+  const radius = pitchRadiusM(bike.sprocketsTeeth.at(-1) ?? 20);
+  if (shellMm !== null) {
+    disc(context, palette.inkSoft, 0, 0, (shellMm / 1000) * HUB_SEEN);
+    hoop(context, palette.ink, 0.008, 0, 0, radius - 0.003);
+    return;
+  }
+  // A hoop with a few spokes behind the chain.
   hoop(context, palette.inkSoft, 0.012, 0, 0, radius - 0.006);
   context.lineWidth = 0.006;
+  drawArms(context, 5, 0, radius - 0.008);
+}
+
+/** Arms from the axle outwards, in the line that is set. */
+function drawArms(context: Context, count: number, firstRad: number, reach: number): void {
   context.beginPath();
-  for (let arm = 0; arm < 5; arm++) {
-    const turn = (arm / 5) * Math.PI * 2;
+  for (let arm = 0; arm < count; arm++) {
+    const turn = (arm / count) * Math.PI * 2 + firstRad;
     context.moveTo(0, 0);
-    context.lineTo(Math.cos(turn) * (radius - 0.008), Math.sin(turn) * (radius - 0.008));
+    context.lineTo(Math.cos(turn) * reach, Math.sin(turn) * reach);
   }
   context.stroke();
-}
-
-/** The shell of a hub with its spokes' flange, and the one sprocket before it. */
-export function paintHub(context: Context, palette: Palette, shell: number, sprocket: number): void {
-  disc(context, palette.inkSoft, 0, 0, shell);
-  hoop(context, palette.ink, 0.008, 0, 0, sprocket - 0.003);
-}
-
-/** The thick hub of a motor in a wheel. */
-export function paintWheelMotor(context: Context, palette: Palette): void {
-  disc(context, palette.ink, 0, 0, 0.092);
-  disc(context, palette.inkSoft, 0, 0, 0.082);
 }
 
 /** A chainring with the links that lie on it, its arms and the axle. */
@@ -293,13 +241,7 @@ export function paintRing(context: Context, palette: Palette, radius: number): v
   hoop(context, palette.ink, 0.007, 0, 0, radius + 0.002);
   context.setLineDash([]);
   context.lineWidth = 0.014;
-  context.beginPath();
-  for (let arm = 0; arm < 4; arm++) {
-    const turn = (arm / 4) * Math.PI * 2 + 0.4;
-    context.moveTo(0, 0);
-    context.lineTo(Math.cos(turn) * (radius - 0.01), Math.sin(turn) * (radius - 0.01));
-  }
-  context.stroke();
+  drawArms(context, 4, 0.4, radius - 0.01);
   disc(context, palette.ink, 0, 0, 0.027);
   disc(context, palette.sand, 0, 0, 0.01);
 }

@@ -4,12 +4,12 @@
  */
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Palette } from '../paint/palette.ts';
-import { type Context, oval, polygon, trace } from '../paint/pen.ts';
+import { blot, type Context, oval, polygon, trace } from '../paint/pen.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import type { BikeShape } from './bikeShape.ts';
-import type { Camera, Layout } from './layout.ts';
 import type { ScenePlace } from './place.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
+import type { Staging } from './staging.ts';
 
 const APPLE_M = 0.062;
 /** Places of the apples in the basket, the first to go last (m from its middle). */
@@ -51,13 +51,13 @@ interface Loose {
 
 /** Basket, apples and hedgehog of one ride. */
 export class Cargo {
+  readonly #staging: Staging;
+  readonly #shape: BikeShape;
   readonly #basket: Sprite;
   readonly #apple: Sprite;
   readonly #piles: Sprite[] = [];
   readonly #pxPerM: number;
   readonly #hedgehog: Sprite;
-  readonly #shape: BikeShape;
-  readonly #still: boolean;
   readonly #behindM: number;
   #spilled = 0;
   #picked = 0;
@@ -66,9 +66,10 @@ export class Cargo {
   #here = 0;
   #wobble = 0;
 
-  constructor(layout: Layout, palette: Palette, shape: BikeShape, reducedMotion: boolean) {
+  constructor(staging: Staging, shape: BikeShape) {
+    this.#staging = staging;
     this.#shape = shape;
-    this.#still = reducedMotion;
+    const { layout, palette } = staging;
     this.#behindM = Math.min(BEHIND_M, layout.riderX / layout.riderPxPerM + shape.rear.x - ROOM_M);
     const pxPerM = layout.riderPxPerM * layout.deviceScale * 1.15;
     this.#pxPerM = pxPerM;
@@ -135,8 +136,9 @@ export class Cargo {
   /** Basket and what is in it; `place` is that of the bike. */
   drawOnBike(context: Context, place: ScenePlace, frame: RideFrame): void {
     const { x, y } = this.#home();
-    const shake = this.#still ? 0 : Math.sin(frame.timeS * 26) * 0.01 * this.#wobble;
-    const hop = this.#still ? 0 : Math.abs(Math.sin(frame.timeS * 6)) * 0.012 * (0.3 + this.#wobble);
+    const still = this.#staging.look.reducedMotion;
+    const shake = still ? 0 : Math.sin(frame.timeS * 26) * 0.01 * this.#wobble;
+    const hop = still ? 0 : Math.abs(Math.sin(frame.timeS * 6)) * 0.012 * (0.3 + this.#wobble);
     place.turn(context, x, y - 0.03 - hop, 0);
     this.#pile(SLOTS.length - this.#spilled)?.draw(context);
     place.turn(context, x + shake, y, 0);
@@ -162,9 +164,11 @@ export class Cargo {
   }
 
   /** Apples on their way, and the hedgehog; `place` stands on the road at the crank axle's height. */
-  drawBehind(context: Context, layout: Layout, camera: Camera, place: ScenePlace, frame: RideFrame): void {
+  drawBehind(context: Context, place: ScenePlace, frame: RideFrame): void {
+    const { layout, camera, look } = this.#staging;
+    const still = look.reducedMotion;
     for (const one of this.#loose) {
-      place.turn(context, one.x, one.y, this.#still ? 0 : one.ageS * -7);
+      place.turn(context, one.x, one.y, still ? 0 : one.ageS * -7);
       this.#apple.draw(context);
     }
     if (this.#here < 0.02) return;
@@ -172,10 +176,10 @@ export class Cargo {
     const device = layout.deviceScale;
     const x = camera.riderX + (this.#shape.rear.x - this.#behindM - (1 - this.#here) * 2.4) * scale;
     if (x < -scale) return;
-    const turn = this.#still ? 0 : frame.wheelTurns * 9;
+    const turn = still ? 0 : frame.wheelTurns * 9;
     const hop = Math.abs(Math.sin(turn)) * 0.03 * Math.min(1, frame.speedMps);
-    const slope = Math.atan2(camera.roadY(layout, x + 30) - camera.roadY(layout, x - 30), 60);
-    const y = camera.roadY(layout, x) - 2 * layout.propScale - hop * scale;
+    const slope = Math.atan2(camera.roadY(x + 30) - camera.roadY(x - 30), 60);
+    const y = camera.roadY(x) - 2 * layout.propScale - hop * scale;
     place.set(x * device, y * device, slope, scale * device);
     this.#legs(context, place, turn);
     place.turn(context, 0, 0, Math.sin(turn) * 0.05);
@@ -261,14 +265,7 @@ function paintHedgehog(context: Context, palette: Palette): void {
   context.lineTo(0.26, -0.05);
   context.closePath();
   context.fill();
-  const face = '#e2bf94';
-  context.fillStyle = face;
-  context.beginPath();
-  context.moveTo(0.12, -0.2);
-  context.quadraticCurveTo(0.3, -0.2, 0.39, -0.075);
-  context.quadraticCurveTo(0.3, -0.03, 0.1, -0.045);
-  context.closePath();
-  context.fill();
+  blot(context, '#e2bf94', 'M0.12 -0.2 Q0.3 -0.2 0.39 -0.075 Q0.3 -0.03 0.1 -0.045 Z');
   oval(context, palette.ink, 0.39, -0.085, 0.026, 0.022);
   oval(context, palette.ink, 0.25, -0.125, 0.017, 0.02);
   oval(context, '#c99d70', 0.14, -0.18, 0.035, 0.042, -0.3);

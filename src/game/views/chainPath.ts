@@ -3,22 +3,10 @@
  * by tangents between oriented circles; the cage swings until the chain's own length fits. Pure geometry in
  * millimetres; origin is the rear axle, x forwards, y down.
  */
+import { sampleAt } from '../../core/math/numbers.ts';
 import type { Bike } from '../../core/model/types.ts';
+import { remainder } from './tiles.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
-
-/** A circle of the route; the chain may come on at one radius and leave at another during a shift. */
-export interface Wheel {
-  x: number;
-  y: number;
-  /** Radius (mm) where the chain comes on and where it leaves. */
-  radiusOn: number;
-  radiusOff: number;
-  /** 1 turning clockwise on screen, -1 counter-clockwise. */
-  readonly sense: 1 | -1;
-  /** Angles (rad) of the first and last point of contact; written by the route. */
-  turnOn: number;
-  turnOff: number;
-}
 
 export const PULLEY_TEETH = 11;
 const MOST_POINTS = 260;
@@ -27,13 +15,19 @@ const ARC_STEP_RAD = 0.13;
 const CAGE_FORWARD_RAD = 0.3;
 const CAGE_BACK_RAD = 2.7;
 
-function wheel(sense: 1 | -1): Wheel {
+/** A circle of the route; the chain may come on at one radius and leave at another during a shift. */
+export type Wheel = ReturnType<typeof wheel>;
+
+function wheel(sense: 1 | -1) {
   return {
     x: 0,
     y: 0,
+    /** Radius (mm) where the chain comes on and where it leaves. */
     radiusOn: 1,
     radiusOff: 1,
+    /** 1 turning clockwise on screen, -1 counter-clockwise. */
     sense,
+    /** Angles (rad) of the first and last point of contact; written by the route. */
     turnOn: 0,
     turnOff: 0,
   };
@@ -56,8 +50,7 @@ export function joinByTangent(from: Wheel, to: Wheel): number {
 
 /** Angle the chain lies on a wheel, 0 to 2π, counted in the wheel's sense. */
 function wrapAngle(on: Readonly<Wheel>): number {
-  const angle = ((on.turnOff - on.turnOn) * on.sense) % (Math.PI * 2);
-  return angle < 0 ? angle + Math.PI * 2 : angle;
+  return remainder((on.turnOff - on.turnOn) * on.sense, Math.PI * 2);
 }
 
 /** Where in the cassette or on the rings the chain comes on and where it leaves, as fractional indices. */
@@ -82,10 +75,13 @@ export class ChainRoute {
   readonly cageMm: number;
   /** False behind a hub: nothing takes up slack there. */
   readonly hasCage: boolean;
-  readonly #bike: Bike;
+  /** Pitch radii (mm), at fractional indices while the chain moves. */
+  readonly #ringsMm: readonly number[];
+  readonly #sprocketsMm: readonly number[];
 
   constructor(bike: Bike) {
-    this.#bike = bike;
+    this.#ringsMm = bike.chainringsTeeth.map(pitchRadiusMm);
+    this.#sprocketsMm = bike.sprocketsTeeth.map(pitchRadiusMm);
     this.hasCage = bike.hub === undefined;
     const rings = bike.chainringsTeeth;
     const sprockets = bike.sprocketsTeeth;
@@ -93,10 +89,10 @@ export class ChainRoute {
     this.cageMm = this.hasCage ? 46 + capacity * 1.05 : 0;
     this.ring.x = bike.chainstayMm;
     this.ring.y = bike.beadSeatMm > 500 ? 66 : 10;
-    this.guide.radiusOn = pitchRadiusMm(PULLEY_TEETH);
-    this.guide.radiusOff = this.guide.radiusOn;
-    this.tension.radiusOn = this.guide.radiusOn;
-    this.tension.radiusOff = this.guide.radiusOn;
+    for (const pulley of [this.guide, this.tension]) {
+      pulley.radiusOn = pitchRadiusMm(PULLEY_TEETH);
+      pulley.radiusOff = pulley.radiusOn;
+    }
     this.#setWheels(rings.length - 1, rings.length - 1, sprockets.length - 1, sprockets.length - 1);
     const stretched = this.#lengthAt(CAGE_FORWARD_RAD + 0.12);
     this.chainMm = Math.ceil(stretched / (2 * CHAIN_PITCH_MM)) * 2 * CHAIN_PITCH_MM;
@@ -106,29 +102,25 @@ export class ChainRoute {
   /** Lays the chain on these (fractional) indices: coming on and leaving, ring then sprocket. */
   place(ringOn: number, ringOff: number, sprocketOn: number, sprocketOff: number): void {
     this.#setWheels(ringOn, ringOff, sprocketOn, sprocketOff);
-    if (!this.hasCage) {
-      this.lengthMm = this.#lengthAt(0);
-      this.#tracePoints();
-      return;
+    if (this.hasCage) {
+      let forward = CAGE_FORWARD_RAD;
+      let back = CAGE_BACK_RAD;
+      for (let i = 0; i < 24; i++) {
+        const middle = (forward + back) / 2;
+        if (this.#lengthAt(middle) < this.chainMm) forward = middle;
+        else back = middle;
+      }
+      this.cageRad = (forward + back) / 2;
     }
-    let forward = CAGE_FORWARD_RAD;
-    let back = CAGE_BACK_RAD;
-    for (let i = 0; i < 24; i++) {
-      const middle = (forward + back) / 2;
-      if (this.#lengthAt(middle) < this.chainMm) forward = middle;
-      else back = middle;
-    }
-    this.cageRad = (forward + back) / 2;
     this.lengthMm = this.#lengthAt(this.cageRad);
     this.#tracePoints();
   }
 
   #setWheels(ringOn: number, ringOff: number, sprocketOn: number, sprocketOff: number): void {
-    const { chainringsTeeth, sprocketsTeeth } = this.#bike;
-    this.ring.radiusOn = radiusAtIndex(chainringsTeeth, ringOn);
-    this.ring.radiusOff = radiusAtIndex(chainringsTeeth, ringOff);
-    this.sprocket.radiusOn = radiusAtIndex(sprocketsTeeth, sprocketOn);
-    this.sprocket.radiusOff = radiusAtIndex(sprocketsTeeth, sprocketOff);
+    this.ring.radiusOn = sampleAt(this.#ringsMm, ringOn);
+    this.ring.radiusOff = sampleAt(this.#ringsMm, ringOff);
+    this.sprocket.radiusOn = sampleAt(this.#sprocketsMm, sprocketOn);
+    this.sprocket.radiusOff = sampleAt(this.#sprocketsMm, sprocketOff);
     this.guide.x = 10;
     this.guide.y = (this.sprocket.radiusOn + this.sprocket.radiusOff) / 2 + this.guide.radiusOn + 13;
   }
@@ -182,16 +174,6 @@ export class ChainRoute {
 
 function arcMm(on: Readonly<Wheel>): number {
   return (wrapAngle(on) * (on.radiusOn + on.radiusOff)) / 2;
-}
-
-/** Pitch radius at a fractional index of a list of tooth counts (mm). */
-export function radiusAtIndex(teeth: readonly number[], index: number): number {
-  const last = teeth.length - 1;
-  const held = Math.max(0, Math.min(last, index));
-  const low = teeth[Math.floor(held)] ?? 15;
-  const high = teeth[Math.ceil(held)] ?? low;
-  const lowRadius = pitchRadiusMm(low);
-  return lowRadius + (pitchRadiusMm(high) - lowRadius) * (held - Math.floor(held));
 }
 
 /**

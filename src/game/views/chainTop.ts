@@ -3,12 +3,13 @@
  * between them. Across is drawn wider than along; the factor is exported so that the page can say so.
  */
 import { type Context, line } from '../paint/pen.ts';
+import { sampleAt } from '../../core/math/numbers.ts';
 import { ringPlaceMm, sprocketPlaceMm } from '../../core/model/gears.ts';
 import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { deviceScale, sizeCanvas } from '../paint/sheet.ts';
-import { pitchRadiusM } from './toothing.ts';
+import { pitchRadiusMm } from './toothing.ts';
 
 /** Places of all rings and sprockets across the bike, from its mid plane outwards (mm). */
 interface AcrossMm {
@@ -22,14 +23,6 @@ export function acrossOf(bike: Bike): AcrossMm {
     rings: bike.chainringsTeeth.map((_, index) => ringPlaceMm(bike, index)),
     sprockets: bike.sprocketsTeeth.map((_, index) => sprocketPlaceMm(bike, index)),
   };
-}
-
-/** Value at a fractional index. */
-export function betweenIndices(values: readonly number[], index: number): number {
-  const low = Math.max(0, Math.min(values.length - 1, Math.floor(index)));
-  const start = values[low] ?? 0;
-  const end = values[Math.min(values.length - 1, low + 1)] ?? start;
-  return start + (end - start) * Math.max(0, Math.min(1, index - low));
 }
 
 export class ChainTopView {
@@ -67,11 +60,11 @@ export class ChainTopView {
   }
 
   #ringHalf(index: number): number {
-    return pitchRadiusM(this.#bike.chainringsTeeth[index] ?? 30) * 1000;
+    return pitchRadiusMm(this.#bike.chainringsTeeth[index] ?? 30);
   }
 
   #sprocketHalf(index: number): number {
-    return pitchRadiusM(this.#bike.sprocketsTeeth[index] ?? 15) * 1000;
+    return pitchRadiusMm(this.#bike.sprocketsTeeth[index] ?? 15);
   }
 
   /** Screen line of a place across the bike: outwards is down, as seen by the rider looking at the right side. */
@@ -96,8 +89,8 @@ export class ChainTopView {
       this.#bar(ringX, this.#across.rings[i] ?? 0, this.#ringHalf(i), i === ringNow);
     }
     if (!frame.chainOn) return;
-    const fromY = this.#line(betweenIndices(this.#across.sprockets, frame.chainAtSprocket));
-    const toY = this.#line(betweenIndices(this.#across.rings, frame.chainAtRing));
+    const fromY = this.#line(sampleAt(this.#across.sprockets, frame.chainAtSprocket));
+    const toY = this.#line(sampleAt(this.#across.rings, frame.chainAtRing));
     this.#drawChain(rearX, fromY, ringX, toY, frame.crossed);
   }
 

@@ -2,21 +2,23 @@
  * One stretch of road to be painted, and where its places lie on the sheet. Shared by everything that paints
  * onto it.
  */
-import type { Course } from '../../core/course/types.ts';
-import type { Scenery } from '../engine/types.ts';
+import type { Context } from '../paint/pen.ts';
+import type { PaintSheet } from '../paint/sheet.ts';
 import { roadHeightM } from './layout.ts';
-import type { SheetJob } from './sheetJob.ts';
+import type { Staging } from './staging.ts';
 
 /** Everything a painter needs to know about the stretch it works on. */
-export interface ChunkJob extends Pick<SheetJob, 'sheet' | 'context' | 'layout' | 'size' | 'palette'> {
-  readonly course: Course;
+export interface ChunkJob extends Staging {
+  readonly sheet: PaintSheet;
+  readonly context: Context;
+  /** Scale of what stands beside the road, that of the layout's props. */
+  readonly size: number;
   readonly strokes: Float64Array;
   readonly fromM: number;
   readonly toM: number;
   /** Height (m) of the sheet's line `roomPx`. */
   readonly topM: number;
   readonly roomPx: number;
-  readonly scenery: Scenery;
 }
 
 /** Things this close to a chunk still reach into it (m). */

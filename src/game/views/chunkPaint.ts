@@ -74,11 +74,7 @@ function strip(
   context.fill();
   dropShadow(context);
   if (alpha === 0) return;
-  context.strokeStyle = withAlpha(mix(tone, '#ffffff', 0.3), 0.5);
-  context.lineWidth = 1.2;
-  context.beginPath();
-  traceAlong(job, dropPx);
-  context.stroke();
+  seam(job, withAlpha(mix(tone, '#ffffff', 0.3), 0.5), 1.2, dropPx);
 }
 
 function traceAlong(job: ChunkJob, dropPx: (distanceM: number) => number, backwards = false): void {
@@ -93,17 +89,37 @@ function traceAlong(job: ChunkJob, dropPx: (distanceM: number) => number, backwa
   }
 }
 
+/** A band along the road between two lines, told in pixels below it. */
+function ribbon(
+  job: ChunkJob,
+  tone: string,
+  topPx: (distanceM: number) => number,
+  bottomPx: (distanceM: number) => number,
+): void {
+  job.context.fillStyle = tone;
+  job.context.beginPath();
+  traceAlong(job, topPx);
+  traceAlong(job, bottomPx, true);
+  job.context.fill();
+  dropShadow(job.context);
+}
+
+/** A line along the road, `dropPx` below it. */
+function seam(job: ChunkJob, tone: string, width: number, dropPx: (distanceM: number) => number): void {
+  job.context.strokeStyle = tone;
+  job.context.lineWidth = width;
+  job.context.beginPath();
+  traceAlong(job, dropPx);
+  job.context.stroke();
+}
+
 /** The meadow that looks over the road from behind, with its fringe of grass and a few bushes. */
 function paintFarVerge(job: ChunkJob): void {
   const { context, palette, size } = job;
   const random = seededStream(job.scenery.seed * 31 + Math.round(job.fromM) * 7);
   castShadow(job.sheet, palette.shadow, palette.shadowAlpha * 0.9, 13, -2, -2);
-  context.fillStyle = palette.verge;
-  context.beginPath();
-  traceAlong(job, (m) => (-13 + wavy(m, 0.33, 3.5) + wavy(m, 0.9, 1.4)) * size);
-  traceAlong(job, () => 40, true);
-  context.fill();
-  dropShadow(context);
+  const rise = (m: number): number => (-13 + wavy(m, 0.33, 3.5) + wavy(m, 0.9, 1.4)) * size;
+  ribbon(job, palette.verge, rise, () => 40);
   context.fillStyle = mix(palette.verge, palette.vergeDark, 0.35);
   context.beginPath();
   for (let m = job.fromM; m < job.toM; m += 0.55 + random() * 0.9) {
@@ -120,11 +136,12 @@ function paintFarVerge(job: ChunkJob): void {
       drawBush(context, columnOf(job, m), lineOfRoad(job, m) - 5 * size, (14 + random() * 12) * size, tone);
   }
   dropShadow(context);
-  context.fillStyle = palette.vergeDark;
-  context.beginPath();
-  traceAlong(job, () => -4.5 * size);
-  traceAlong(job, () => 12, true);
-  context.fill();
+  ribbon(
+    job,
+    palette.vergeDark,
+    () => -4.5 * size,
+    () => 12,
+  );
 }
 
 /** Stones in the cut earth, each a folded piece of paper; they keep clear of the chunk's edges. */
@@ -151,19 +168,11 @@ function paintStones(job: ChunkJob): void {
 
 /** The sand band under the road; its lower edge is torn a little. */
 function paintBand(job: ChunkJob): void {
-  const { context, palette, size } = job;
+  const { palette, size } = job;
   castShadow(job.sheet, '#0b1416', 0.42, 11, 0, 4);
-  context.fillStyle = palette.sand;
-  context.beginPath();
-  traceAlong(job, () => 0);
-  traceAlong(job, (m) => (ROAD_PX + BAND_PX + wavy(m, 0.5, 2.2) + wavy(m, 1.7, 0.9)) * size, true);
-  context.fill();
-  dropShadow(context);
-  context.strokeStyle = withAlpha(mix(palette.sand, '#ffffff', 0.6), 0.8);
-  context.lineWidth = 1.3;
-  context.beginPath();
-  traceAlong(job, (m) => (ROAD_PX + BAND_PX - 1 + wavy(m, 0.5, 2.2) + wavy(m, 1.7, 0.9)) * size);
-  context.stroke();
+  const torn = (m: number): number => (ROAD_PX + BAND_PX + wavy(m, 0.5, 2.2) + wavy(m, 1.7, 0.9)) * size;
+  ribbon(job, palette.sand, () => 0, torn);
+  seam(job, withAlpha(mix(palette.sand, '#ffffff', 0.6), 0.8), 1.3, (m) => torn(m) - size);
 }
 
 /** Strokes of ink: their density is the gradient, full length uphill, short and leaning back downhill. */
@@ -193,22 +202,14 @@ function paintHatching(job: ChunkJob): void {
 function paintRoad(job: ChunkJob): void {
   const { context, palette, size } = job;
   castShadow(job.sheet, '#0b1416', 0.38, 6, 0, 3);
-  context.fillStyle = palette.road;
-  context.beginPath();
-  traceAlong(job, () => -3 * size);
-  traceAlong(job, () => ROAD_PX * size, true);
-  context.fill();
-  dropShadow(context);
-  context.strokeStyle = palette.roadEdge;
-  context.lineWidth = 1.6 * size;
-  context.beginPath();
-  traceAlong(job, () => -2.4 * size);
-  context.stroke();
-  context.strokeStyle = withAlpha(palette.ink, 0.85);
-  context.lineWidth = 1.5 * size;
-  context.beginPath();
-  traceAlong(job, () => ROAD_PX * size);
-  context.stroke();
+  ribbon(
+    job,
+    palette.road,
+    () => -3 * size,
+    () => ROAD_PX * size,
+  );
+  seam(job, palette.roadEdge, 1.6 * size, () => -2.4 * size);
+  seam(job, withAlpha(palette.ink, 0.85), 1.5 * size, () => ROAD_PX * size);
   const random = seededStream(job.scenery.seed + Math.round(job.fromM) * 13);
   for (let m = job.fromM; m < job.toM; m += 0.16) {
     const rough = sampleAt(job.course.rollingFactor, m) - 1;

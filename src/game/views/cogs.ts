@@ -2,7 +2,7 @@
  * The parts of the close-up that keep their shape, painted once: chainrings and sprockets with their own teeth,
  * openings and soft edge, crank arm and cage. A frame only turns and lays them. Sizes in millimetres.
  */
-import { type Context, line } from '../paint/pen.ts';
+import { line } from '../paint/pen.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
 import { pitchRadiusMm, toothOutline, traceTeeth } from './toothing.ts';
@@ -20,9 +20,24 @@ export function paintCogs(
 ): Sprite {
   const halfMm = pitchRadiusMm(Math.max(...teeth)) + 10;
   return paintSprite(-halfMm, -halfMm, halfMm * 2, halfMm * 2, pxPerMm, (context) => {
-    const order = teeth.map((_, index) => index);
+    const order = [...teeth.entries()];
     if (!ring) order.reverse();
-    for (const index of order) paintOne(context, teeth[index] ?? 11, pxPerMm, tones, index === lit, ring);
+    for (const [index, count] of order) {
+      const isLit = index === lit;
+      const radius = pitchRadiusMm(count);
+      const shape = new Path2D();
+      traceTeeth(shape, toothOutline(count));
+      if (ring) cutRing(shape, radius);
+      else cutSprocket(shape, radius, count);
+      context.shadowColor = 'rgba(20,28,32,0.3)';
+      context.shadowBlur = 4 * pxPerMm;
+      context.fillStyle = isLit ? tones.rider : tones.sand;
+      context.fill(shape, 'evenodd');
+      context.shadowColor = 'transparent';
+      context.strokeStyle = isLit || ring ? tones.ink : tones.sandDark;
+      context.lineWidth = Math.max(0.9 / pxPerMm, 1.5);
+      context.stroke(shape);
+    }
   });
 }
 
@@ -55,29 +70,6 @@ function paintBar(lengthMm: number, pxPerMm: number, { rim, body, pivots }: BarL
     context.arc(lengthMm, 0, second, 0, Math.PI * 2);
     context.fill();
   });
-}
-
-function paintOne(
-  context: Context,
-  teeth: number,
-  scale: number,
-  tones: MachineTones,
-  lit: boolean,
-  ring: boolean,
-): void {
-  const radius = pitchRadiusMm(teeth);
-  const shape = new Path2D();
-  traceTeeth(shape, toothOutline(teeth));
-  if (ring) cutRing(shape, radius);
-  else cutSprocket(shape, radius, teeth);
-  context.shadowColor = 'rgba(20,28,32,0.3)';
-  context.shadowBlur = 4 * scale;
-  context.fillStyle = lit ? tones.rider : tones.sand;
-  context.fill(shape, 'evenodd');
-  context.shadowColor = 'transparent';
-  context.strokeStyle = lit || ring ? tones.ink : tones.sandDark;
-  context.lineWidth = Math.max(0.9 / scale, 1.5);
-  context.stroke(shape);
 }
 
 /** A chainring is a hoop held by four arms. */

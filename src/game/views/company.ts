@@ -2,17 +2,15 @@
  * Others beside the road: sheep that look up when somebody passes, a tractor in its field, a friend who waits and waves.
  * None of them is ever in the way: sheep and tractor stand behind the verge, the friend rides ahead.
  */
-import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Companion } from '../../core/level/schema.ts';
-import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { Palette } from '../paint/palette.ts';
-import { type Context, line, oval, polygon, trace } from '../paint/pen.ts';
+import { box, type Context, line, oval, polygon, trace } from '../paint/pen.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import { Figure } from './figure.ts';
 import { FriendMind } from './friendMind.ts';
-import type { Camera, Layout } from './layout.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
+import type { Staging } from './staging.ts';
 
 /** A flock: where its sheep stand round their place (m), and how big they are. */
 const FLOCK = [
@@ -30,21 +28,8 @@ const ARM_M = 0.4;
 /** Behind the finish the friend waits so far ahead: a bike and a little more, in metres of the rider, who is drawn larger than the road. */
 const AHEAD_AT_FINISH_M = 1.95;
 
-/** What the company of one ride is made of. */
-interface CompanyOptions {
-  readonly layout: Layout;
-  readonly palette: Palette;
-  readonly company: readonly Companion[];
-  readonly lengthM: number;
-  readonly bike: Bike;
-  /** Colours of the friend. */
-  readonly friendKit: OutfitLook;
-  readonly child: boolean;
-  readonly reducedMotion: boolean;
-}
-
 export class Company {
-  readonly #options: CompanyOptions;
+  readonly #staging: Staging;
   readonly #sheep: readonly { readonly atM: number; readonly size: number }[];
   readonly #tractorsM: readonly number[];
   readonly #grazing: Sprite;
@@ -55,15 +40,15 @@ export class Company {
   readonly #friend: FriendMind | null;
   #figure: Figure | null = null;
 
-  constructor(options: CompanyOptions) {
-    this.#options = options;
-    const { layout, palette, company, lengthM } = options;
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { layout, palette, scenery, course, look } = staging;
     const of = (who: Companion['who']): number[] =>
-      company.filter((one) => one.who === who).map(({ atM }) => atM);
+      scenery.company.filter((one) => one.who === who).map(({ atM }) => atM);
     this.#sheep = of('sheep').flatMap((atM) => FLOCK.map(([byM, size]) => ({ atM: atM + byM, size })));
     this.#tractorsM = of('tractor');
     const friends = of('friend').toSorted((a, b) => a - b);
-    const waitsM = lengthM + (AHEAD_AT_FINISH_M * layout.riderPxPerM) / layout.pxPerM;
+    const waitsM = course.lengthM + (AHEAD_AT_FINISH_M * layout.riderPxPerM) / layout.pxPerM;
     this.#friend = friends.length === 0 ? null : new FriendMind([...friends, waitsM]);
     const size = layout.propScale * layout.deviceScale;
     this.#grazing = paintSheep(palette, false, size);
@@ -74,45 +59,45 @@ export class Company {
     );
     this.#arm = paintLimb(ARM_M, 0.06, layout.riderPxPerM * layout.deviceScale, (context) => {
       context.lineCap = 'round';
-      line(context, options.friendKit.jersey.tone, 0.09, [0, 0], [ARM_M * 0.5, 0]);
+      line(context, look.friendKit.jersey.tone, 0.09, [0, 0], [ARM_M * 0.5, 0]);
       line(context, '#c78d66', 0.07, [ARM_M * 0.5, 0], [ARM_M - 0.04, 0]);
       oval(context, '#c78d66', ARM_M - 0.02, 0, 0.055, 0.05);
     });
   }
 
   update(frame: RideFrame, elapsedS: number): void {
-    const { layout, palette, bike, child, friendKit } = this.#options;
     if (this.#friend === null) return;
-    this.#figure ??= new Figure(layout, palette, { bike, child, kit: friendKit, silhouette: null }, frame);
+    this.#figure ??= new Figure(this.#staging, this.#staging.look.friendKit, null, frame);
     this.#friend.update(frame.distanceM, frame.speedMps, elapsedS);
   }
 
   /** What stands behind the verge; drawn before the road, whose grass covers the feet. */
-  drawBehind(context: Context, camera: Camera, frame: RideFrame): void {
-    const { layout, reducedMotion } = this.#options;
+  drawBehind(context: Context, frame: RideFrame): void {
+    const { layout, camera, look } = this.#staging;
+    const { reducedMotion } = look;
     const device = layout.deviceScale;
     const size = layout.propScale;
     const sees = (m: number): number | null => {
-      const x = camera.screenX(layout, m);
+      const x = camera.screenX(m);
       return x < -140 || x > layout.width + 140 ? null : x;
     };
     for (let i = 0; i < this.#sheep.length; i += 1) {
       const one = this.#sheep[i];
       const x = one ? sees(one.atM) : null;
       if (!one || x === null) continue;
-      const looks = Math.abs(one.atM - frame.distanceM) < LOOKS_M;
-      const chews = looks && !reducedMotion ? Math.sin(frame.timeS * 7 + i) * 0.6 : 0;
+      const isLooking = Math.abs(one.atM - frame.distanceM) < LOOKS_M;
+      const chews = isLooking && !reducedMotion ? Math.sin(frame.timeS * 7 + i) * 0.6 : 0;
       const facing = one.atM < frame.distanceM ? 1 : -1;
-      const y = camera.roadY(layout, x) - 9 * size + chews;
+      const y = camera.roadY(x) - 9 * size + chews;
       context.setTransform(facing * one.size * device, 0, 0, one.size * device, x * device, y * device);
-      (looks ? this.#looking : this.#grazing).draw(context);
+      (isLooking ? this.#looking : this.#grazing).draw(context);
     }
     for (const fromM of this.#tractorsM) {
       const m = fromM + (reducedMotion ? 0 : frame.timeS * TRACTOR_MPS * 0.35);
       const x = sees(m);
       if (x === null) continue;
       const shake = reducedMotion ? 0 : Math.sin(frame.timeS * 31) * 0.5;
-      const y = camera.roadY(layout, x) - 10 * size;
+      const y = camera.roadY(x) - 10 * size;
       context.setTransform(device, 0, 0, device, x * device, (y + shake) * device);
       this.#tractor.draw(context);
       const turn = reducedMotion ? 0 : frame.timeS * 1.7;
@@ -138,22 +123,15 @@ export class Company {
   }
 
   /** The friend, on the road ahead. */
-  drawFriend(context: Context, camera: Camera, frame: RideFrame): void {
-    const { layout, reducedMotion } = this.#options;
+  drawFriend(context: Context, frame: RideFrame): void {
+    const { layout, look } = this.#staging;
     const friend = this.#friend;
     const figure = this.#figure;
     if (friend === null || figure === null) return;
-    if (
-      !figure.draw(context, layout, camera, friend.distanceM, friend.waits ? 'waving' : friend.crankTurns)
-    ) {
-      context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
-      return;
-    }
-    if (friend.waits) {
-      const { x, y } = figure.shoulder;
-      const wave = -1.9 + (reducedMotion ? 0 : Math.sin(frame.timeS * 8) * 0.45);
-      context.translate(x, y);
-      context.rotate(wave);
+    const isSeen = figure.draw(context, friend.distanceM, friend.waits ? 'waving' : friend.crankTurns);
+    if (isSeen && friend.waits) {
+      context.translate(figure.shoulder.x, figure.shoulder.y);
+      context.rotate(-1.9 + (look.reducedMotion ? 0 : Math.sin(frame.timeS * 8) * 0.45));
       this.#arm.draw(context);
     }
     context.setTransform(layout.deviceScale, 0, 0, layout.deviceScale, 0, 0);
@@ -165,10 +143,7 @@ function paintSheep(palette: Palette, looking: boolean, pxPerPx: number): Sprite
   const wool = mix(palette.paper, palette.skyLow, 0.12);
   const shade = mix(wool, palette.shadow, 0.18);
   return paintSprite(-44, -58, 92, 64, pxPerPx, (context, sheet) => {
-    for (const x of [-16, -7, 12, 20]) {
-      context.fillStyle = palette.inkSoft;
-      context.fillRect(x, -16, 4.5, 20);
-    }
+    for (const x of [-16, -7, 12, 20]) box(context, palette.inkSoft, x, -16, 4.5, 20);
     castShadow(sheet, palette.shadow, 0.3, 4, 2, 1);
     paintWool(context, shade, 3, -27, 20, 10, 10);
     dropShadow(context);
@@ -224,8 +199,7 @@ function paintTractor(palette: Palette, pxPerPx: number): Sprite {
       [-2, -46],
     );
     line(context, palette.ink, 4, [-42, -46], [-36, -86], [-5, -86], [0, -46]);
-    context.fillStyle = dark;
-    context.fillRect(-42, -92, 44, 7);
+    box(context, dark, -42, -92, 44, 7);
     oval(context, '#d9a27c', -20, -66, 8, 9);
     polygon(context, '#e8ae1f', [-31, -70], [-9, -70], [-14, -79], [-27, -79]);
     trace(context, '#2b62b8', 13, 'M-22 -52 Q-20 -48 -12 -48');

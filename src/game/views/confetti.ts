@@ -3,7 +3,7 @@
  * it hangs in the air. Nothing is created per frame.
  */
 import type { Context } from '../paint/pen.ts';
-import type { Palette } from '../paint/palette.ts';
+import type { Staging } from './staging.ts';
 
 const BITS = 54;
 /** Spread to both sides, height from which it falls, and its pace (px of the props, px, px/s). */
@@ -17,9 +17,9 @@ export class Confetti {
   readonly #still: boolean;
   #sinceS = Number.NaN;
 
-  constructor({ paper, attention, vergeDark }: Palette, jersey: string, reducedMotion: boolean) {
-    this.#tones = [jersey, paper, attention, vergeDark];
-    this.#still = reducedMotion;
+  constructor({ palette: { paper, attention, vergeDark }, look }: Staging) {
+    this.#tones = [look.kit.jersey.tone, paper, attention, vergeDark];
+    this.#still = look.reducedMotion;
   }
 
   throw(): void {

@@ -7,9 +7,9 @@ import type { RideFrame } from '../../core/ride/types.ts';
 import type { Palette } from '../paint/palette.ts';
 import { castShadow, dropShadow, mix } from '../paint/sheet.ts';
 import { DogMind } from './dogMind.ts';
-import type { Camera, Layout } from './layout.ts';
 import { ScenePlace } from './place.ts';
 import { paintLimb, paintSprite, type Sprite } from './sprite.ts';
+import type { Staging } from './staging.ts';
 
 /** Lengths of the dog (m of the rider's). */
 const LEG_M = 0.3;
@@ -19,6 +19,7 @@ const COAT_DARK = '#8f5c30';
 const PALE = '#f6e3c4';
 
 export class DogView {
+  readonly #staging: Staging;
   readonly #mind: DogMind;
   readonly #place = new ScenePlace();
   readonly #body: Sprite;
@@ -26,13 +27,13 @@ export class DogView {
   readonly #tail: Sprite;
   readonly #nearLeg: Sprite;
   readonly #farLeg: Sprite;
-  readonly #still: boolean;
 
-  constructor(layout: Layout, palette: Palette, startM: number, reducedMotion: boolean) {
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { layout, palette } = staging;
     const visibleM = (layout.width - layout.riderX) / layout.pxPerM;
     const besideM = (layout.riderPxPerM * 1.5) / layout.pxPerM;
-    this.#mind = new DogMind({ besideM, waitingM: Math.max(besideM + 4, visibleM * 0.62) }, startM);
-    this.#still = reducedMotion;
+    this.#mind = new DogMind({ besideM, waitingM: Math.max(besideM + 4, visibleM * 0.62) });
     const pxPerM = layout.riderPxPerM * layout.deviceScale;
     this.#body = paintLimb(BACK_M, 0.2, pxPerM, (context, sheet) => {
       castShadow(sheet, '#12181e', 0.3, 0.02, 0.008, 0.012);
@@ -49,32 +50,31 @@ export class DogView {
     this.#mind.update(frame, elapsedS);
   }
 
-  draw(context: Context, layout: Layout, camera: Camera, timeS: number): void {
+  draw(context: Context, timeS: number): void {
+    const { layout, camera, look } = this.#staging;
+    const still = look.reducedMotion;
     const { distanceM, sitting, strides, jumps, paceMps } = this.#mind;
     const scale = layout.riderPxPerM;
-    const x = camera.screenX(layout, distanceM);
+    const x = camera.screenX(distanceM);
     if (x < -scale || x > layout.width + scale) return;
-    const slopeRad = Math.atan2(
-      camera.roadY(layout, x + scale * 0.25) - camera.roadY(layout, x - scale * 0.25),
-      scale * 0.5,
-    );
+    const slopeRad = Math.atan2(camera.roadY(x + scale * 0.25) - camera.roadY(x - scale * 0.25), scale * 0.5);
     const runs = Math.min(1, paceMps / 3);
     const turn = strides * Math.PI * 2;
     const joy = Math.abs(Math.sin(jumps * Math.PI)) * 0.34;
-    const hop = this.#still ? 0 : Math.max(0, Math.sin(turn)) * 0.05 * runs + joy;
-    const y = camera.roadY(layout, x) - 5 * layout.propScale - hop * scale;
+    const hop = still ? 0 : Math.max(0, Math.sin(turn)) * 0.05 * runs + joy;
+    const y = camera.roadY(x) - 5 * layout.propScale - hop * scale;
     const device = layout.deviceScale;
     const place = this.#place;
     place.set(x * device, y * device, slopeRad, scale * device);
     // Sitting, the rump comes down and the back rises; sitters look back at the rider.
-    const pitch = (this.#still ? 0 : Math.sin(turn + 0.8) * 0.1 * runs) - sitting * 0.85;
+    const pitch = (still ? 0 : Math.sin(turn + 0.8) * 0.1 * runs) - sitting * 0.85;
     const hipX = -0.2;
     const hipY = -LEG_M + 0.02 + sitting * 0.19;
     const cos = Math.cos(pitch);
     const sin = Math.sin(pitch);
     const chestX = hipX + cos * BACK_M;
     const chestY = hipY + sin * BACK_M;
-    const wag = this.#still ? 0 : Math.sin(timeS * (8 + sitting * 4)) * 0.3;
+    const wag = still ? 0 : Math.sin(timeS * (8 + sitting * 4)) * 0.3;
     this.#legs(context, hipX, hipY, chestX, chestY, turn + 0.5, runs, sitting, this.#farLeg);
     place.turn(context, hipX - 0.06 * cos, hipY - 0.06 * sin - 0.02, wag - sitting * 0.3);
     this.#tail.draw(context);

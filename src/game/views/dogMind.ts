@@ -42,9 +42,9 @@ export class DogMind {
   #happy = true;
   #waits = false;
 
-  constructor(places: DogPlaces, distanceM: number) {
+  constructor(places: DogPlaces) {
     this.#places = places;
-    this.distanceM = distanceM + places.besideM;
+    this.distanceM = places.besideM;
   }
 
   /** True while it runs beside the rider or comes back to them. */

@@ -9,15 +9,18 @@ import type { RideFrame } from '../../core/ride/types.ts';
 import { type Context, disc, hoop } from '../paint/pen.ts';
 import type { MachineTones } from '../paint/palette.ts';
 import { createSheet, deviceScale, sizeCanvas } from '../paint/sheet.ts';
-import { ChainRoute, PULLEY_TEETH, placeDuring } from './chainPath.ts';
+import { ChainRoute, PULLEY_TEETH, placeDuring, type Wheel } from './chainPath.ts';
 import { paintArm, paintCage, paintCogs } from './cogs.ts';
-import { drawSeated } from './seated.ts';
 import { isStuck } from './stuck.ts';
 import { ScenePlace } from './place.ts';
 import type { Sprite } from './sprite.ts';
 import { CHAIN_PITCH_MM, pitchRadiusMm } from './toothing.ts';
 
 const NO_DASH: number[] = [];
+/** Plates and pins of the chain, and the line round a wheel that is waited for (mm). */
+const PLATE_DASH = [CHAIN_PITCH_MM * 0.98, CHAIN_PITCH_MM * 1.02];
+const PIN_DASH = [0.01, CHAIN_PITCH_MM - 0.01];
+const GOAL_DASH = [9, 11];
 /** The shell bulges out behind the sprocket, and is drawn bigger than it is. */
 const HUB_SEEN = 1.35;
 const FLANGE_HOLES = 18;
@@ -32,9 +35,10 @@ export class DrivetrainView {
   readonly #tones: MachineTones;
   readonly #route: ChainRoute;
   readonly #shellMm: number | null;
-  readonly #cassettes: (Sprite | null)[];
-  readonly #ringsBehind: (Sprite | null)[];
-  readonly #ringsFront: (Sprite | null)[];
+  /** Wheels by the one that carries the chain; those of them that were needed so far. */
+  readonly #cassettes: Sprite[] = [];
+  readonly #ringsBehind: Sprite[] = [];
+  readonly #ringsFront: Sprite[] = [];
   readonly #pulley: Sprite;
   readonly #arm: Sprite;
   readonly #cage: Sprite;
@@ -43,9 +47,6 @@ export class DrivetrainView {
   readonly #originX: number;
   readonly #originY: number;
   readonly #deviceScale: number;
-  readonly #plateDash: number[];
-  readonly #pinDash: number[];
-  readonly #goalDash = [9, 11];
   readonly #still: boolean;
   #chainLine = new Path2D();
   /** The chain as it lies now, at each place of its links that was needed so far. */
@@ -86,16 +87,11 @@ export class DrivetrainView {
     const used = (bike.chainstayMm + bigRing + bigSprocket) * this.#scale;
     this.#originX = (width - used) / 2 + bigSprocket * this.#scale;
     this.#originY = (height - (top + low) * this.#scale) / 2 + top * this.#scale;
-    this.#cassettes = bike.sprocketsTeeth.map(() => null);
-    this.#ringsBehind = bike.chainringsTeeth.map(() => null);
-    this.#ringsFront = bike.chainringsTeeth.map(() => null);
     const device = this.#scale * this.#deviceScale;
     this.#pulley = paintCogs([PULLEY_TEETH], device, tones, -1, false);
     this.#arm = paintArm(pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 30) * 0.78, device, tones);
     this.#cage = paintCage(this.#route.cageMm, device, tones);
     this.#place.set(this.#originX * this.#deviceScale, this.#originY * this.#deviceScale, 0, device);
-    this.#plateDash = [CHAIN_PITCH_MM * 0.98, CHAIN_PITCH_MM * 1.02];
-    this.#pinDash = [0.01, CHAIN_PITCH_MM - 0.01];
   }
 
   /**
@@ -165,7 +161,7 @@ export class DrivetrainView {
 
   /** A broken line round a wheel that is waited for. */
   #dashedHoop(x: number, y: number, radius: number): void {
-    this.#context.setLineDash(this.#goalDash);
+    this.#context.setLineDash(GOAL_DASH);
     hoop(this.#context, this.#tones.rider, 5, x, y, radius);
     this.#context.setLineDash(NO_DASH);
   }
@@ -209,17 +205,11 @@ export class DrivetrainView {
 
   /** All sprockets turn as one, so they are one picture for each that can carry the chain. */
   #cassette(lit: number): Sprite {
-    const known = this.#cassettes[lit];
-    if (known) return known;
-    const cog = paintCogs(
-      this.#bike.sprocketsTeeth,
-      this.#scale * this.#deviceScale,
-      this.#tones,
-      lit,
-      false,
-    );
-    this.#cassettes[lit] = cog;
-    return cog;
+    const device = this.#scale * this.#deviceScale;
+    const cogs =
+      this.#cassettes[lit] ?? paintCogs(this.#bike.sprocketsTeeth, device, this.#tones, lit, false);
+    this.#cassettes[lit] = cogs;
+    return cogs;
   }
 
   /** Rings up to the one that carries the chain lie behind it, bigger ones in front. False when there are none. */
@@ -288,13 +278,13 @@ export class DrivetrainView {
     context.lineWidth = 6.4;
     context.stroke(line);
     context.lineWidth = 9.6;
-    context.setLineDash(this.#plateDash);
+    context.setLineDash(PLATE_DASH);
     context.lineDashOffset = -(travelledMm % (2 * CHAIN_PITCH_MM));
     context.stroke(line);
     context.lineCap = 'round';
     context.strokeStyle = this.#tones.paper;
     context.lineWidth = 3.6;
-    context.setLineDash(this.#pinDash);
+    context.setLineDash(PIN_DASH);
     context.lineDashOffset = -(travelledMm % CHAIN_PITCH_MM);
     context.stroke(line);
     context.setLineDash(NO_DASH);
@@ -334,7 +324,7 @@ export class DrivetrainView {
     context.lineCap = 'round';
     for (let pass = 0; pass < 2; pass++) {
       context.lineWidth = pass === 1 ? 9.6 : 6.4;
-      context.setLineDash(pass === 1 ? this.#plateDash : NO_DASH);
+      context.setLineDash(pass === 1 ? PLATE_DASH : NO_DASH);
       context.beginPath();
       context.moveTo(tension.x, tension.y + tension.radiusOn);
       context.quadraticCurveTo(ring.x * 0.5 + swing, tension.y + 96, ring.x - 42 + swing, ring.y + 84);
@@ -346,6 +336,34 @@ export class DrivetrainView {
     }
     context.setLineDash(NO_DASH);
   }
+}
+
+/** Puffs of paper that fly off the sprocket. */
+const PUFFS = 9;
+
+/**
+ * The answer to a clean shift: a ring that opens from the sprocket that took the chain, and puffs of paper that fly off it.
+ * `fresh` 1 is just now, 0 gone.
+ */
+function drawSeated(
+  context: Context,
+  on: Readonly<Wheel>,
+  { ink, paper }: Pick<MachineTones, 'ink' | 'paper'>,
+  fresh: number,
+): void {
+  const gone = 1 - fresh;
+  context.globalAlpha = Math.min(1, fresh * 1.6);
+  hoop(context, ink, 2 + 7 * fresh, on.x, on.y, on.radiusOn + 8 + gone * 18);
+  for (let i = 0; i < PUFFS; i += 1) {
+    const turn = (i / PUFFS) * Math.PI * 2 + 0.3;
+    const away = on.radiusOn + 18 + gone * (26 + (i % 3) * 10);
+    const x = on.x + Math.cos(turn) * away;
+    const y = on.y + Math.sin(turn) * away;
+    const radius = (5 + (i % 3) * 2) * (0.4 + fresh);
+    disc(context, paper, x, y, radius);
+    hoop(context, ink, 2.5, x, y, radius);
+  }
+  context.globalAlpha = 1;
 }
 
 /** A chain that hangs jumps up to the next wheel and falls back, some seven times a second. */

@@ -6,17 +6,8 @@ import { CLEAN_LOAD, HEAVY_LOAD } from '../../core/model/shift.ts';
 import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
 import type { Context } from '../paint/pen.ts';
 import type { Palette } from '../paint/palette.ts';
+import type { Staging } from './staging.ts';
 import { isStuck } from './stuck.ts';
-
-interface Crumb {
-  x: number;
-  y: number;
-  speedX: number;
-  speedY: number;
-  turn: number;
-  size: number;
-  leftS: number;
-}
 
 const CRUMBS = 18;
 const TICK_S = 0.55;
@@ -37,7 +28,7 @@ const JERK_PX = 4.5;
 export class Feedback {
   readonly #palette: Palette;
   readonly #still: boolean;
-  readonly #crumbs: readonly Crumb[] = Array.from({ length: CRUMBS }, () => {
+  readonly #crumbs = Array.from({ length: CRUMBS }, () => {
     return { x: 0, y: 0, speedX: 0, speedY: 0, turn: 0, size: 0, leftS: 0 };
   });
   #tickLeftS = 0;
@@ -51,9 +42,9 @@ export class Feedback {
   #stuck = 0;
   #timeS = 0;
 
-  constructor(palette: Palette, reducedMotion: boolean) {
+  constructor({ palette, look }: Staging) {
     this.#palette = palette;
-    this.#still = reducedMotion;
+    this.#still = look.reducedMotion;
   }
 
   apply(event: RideEvent): void {

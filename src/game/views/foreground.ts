@@ -3,15 +3,13 @@
  * and, the faster they are, smeared shapes that whip past nearer still. Seamless tiles, painted once; low enough never to
  * cover the road.
  */
-import type { Place } from '../../core/level/schema.ts';
 import { drawHeather, drawRock, drawSnowCap } from '../paint/landmarks.ts';
-import type { Palette } from '../paint/palette.ts';
 import { type Context, disc, oval } from '../paint/pen.ts';
 import { traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, mix, paintPicture, snap, withAlpha } from '../paint/sheet.ts';
 import type { PaintSheet, Picture } from '../paint/sheet.ts';
-import type { Layout } from './layout.ts';
+import type { Staging } from './staging.ts';
 import { TILE_PX, wrapOffset } from './tiles.ts';
 
 /** Slide this much faster than the road: what grows there, and what whips past. */
@@ -27,26 +25,28 @@ const TUFTS = 6;
 const STROKES = 24;
 
 export class Foreground {
-  readonly #picture: Picture;
+  readonly #staging: Staging;
+  readonly #leaves: Picture;
   readonly #whip: Picture;
 
-  constructor(layout: Layout, palette: Palette, seed: number, place: Place) {
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { layout, palette } = staging;
     const size = layout.propScale;
-    this.#picture = paintPicture(TILE_PX, Math.round(112 * size), 1, palette.grainAlpha, (sheet) =>
-      paintLeaves(sheet, size, palette, seed, place),
+    this.#leaves = paintPicture(TILE_PX, Math.round(112 * size), 1, palette.grainAlpha, (sheet) =>
+      paintLeaves(sheet, staging),
     );
-    this.#whip = paintPicture(TILE_PX, Math.round(132 * size), 1, 0, (sheet) =>
-      paintWhip(sheet, size, palette, seed),
-    );
+    this.#whip = paintPicture(TILE_PX, Math.round(132 * size), 1, 0, (sheet) => paintWhip(sheet, staging));
   }
 
   /** Shapes too near to be seen sharply, from a certain speed on. */
-  drawWhip(context: Context, layout: Layout, scrollPx: number, speedMps: number): void {
+  drawWhip(context: Context, speedMps: number): void {
     const share = (speedMps - WHIP_FROM_MPS) / (WHIP_FULL_MPS - WHIP_FROM_MPS);
     if (share <= 0) return;
+    const { layout, camera } = this.#staging;
     const { width, height, image } = this.#whip;
     context.globalAlpha = Math.min(1, share);
-    for (let x = wrapOffset(scrollPx * WHIP_SLIDE, width); x < layout.width; x += width)
+    for (let x = wrapOffset(camera.scrollPx * WHIP_SLIDE, width); x < layout.width; x += width)
       context.drawImage(image, snap(x, layout.deviceScale), layout.height - height, width, height);
     context.globalAlpha = 1;
   }
@@ -55,12 +55,13 @@ export class Foreground {
    * `bend` leans all leaves over their feet, as a share of their height: strip by strip, each moved by whole pixels, which
    * costs a browser far less than slanting the picture.
    */
-  draw(context: Context, layout: Layout, scrollPx: number, bend: number): void {
-    const { width, height, image } = this.#picture;
+  draw(context: Context, bend: number): void {
+    const { layout, camera } = this.#staging;
+    const { width, height, image } = this.#leaves;
     const device = layout.deviceScale;
     const rows = Math.ceil(height);
     const strips = Math.max(1, Math.min(MOST_STRIPS, Math.round((Math.abs(bend) * rows) / STRIP_STEP_PX)));
-    const feet = snap(wrapOffset(scrollPx * SLIDE, width), device);
+    const feet = snap(wrapOffset(camera.scrollPx * SLIDE, width), device);
     for (let strip = 0; strip < strips; strip += 1) {
       const top = Math.round((strip * rows) / strips);
       const tall = Math.round(((strip + 1) * rows) / strips) - top;
@@ -73,8 +74,9 @@ export class Foreground {
 }
 
 /** Tufts too near to be seen sharply, and pale strokes between them: gone before one knows which. */
-function paintWhip({ context, height }: PaintSheet, size: number, palette: Palette, seed: number): void {
-  const random = seededStream(seed + 97);
+function paintWhip({ context, height }: PaintSheet, { layout, palette, scenery }: Staging): void {
+  const size = layout.propScale;
+  const random = seededStream(scenery.seed + 97);
   const pale = mix(palette.verge, palette.paper, 0.62);
   const dark = mix(palette.earthDeep, '#05090a', 0.6);
   for (let i = 0; i < TUFTS + STROKES; i++) {
@@ -95,9 +97,11 @@ function paintWhip({ context, height }: PaintSheet, size: number, palette: Palet
   }
 }
 
-function paintLeaves(sheet: PaintSheet, size: number, palette: Palette, seed: number, place: Place): void {
+function paintLeaves(sheet: PaintSheet, { layout, palette, scenery }: Staging): void {
   const { context, height } = sheet;
-  const random = seededStream(seed + 211);
+  const { place } = scenery;
+  const size = layout.propScale;
+  const random = seededStream(scenery.seed + 211);
   const tone = mix(palette.earthDeep, '#081012', 0.45);
   castShadow(sheet, '#05090a', 0.5, 12, 0, -2);
   for (let clump = 0; clump < 9; clump++) {
@@ -109,7 +113,7 @@ function paintLeaves(sheet: PaintSheet, size: number, palette: Palette, seed: nu
       context.fillStyle = tone;
       const x = middle + wrap;
       if (place === 'moor') drawHeather(context, x, height + 4, tall * 0.9, mix(tone, '#a3609a', 0.35));
-      else if (place === 'pass') drawSnowyRock(context, x, height, tall * 0.7, tone, palette);
+      else if (place === 'pass') drawSnowyRock(context, x, height, tall * 0.7, mix(tone, palette.earth, 0.5));
       else if (place === 'town') drawRailing(context, x, height, tall, size, tone);
       else if (fern && place !== 'coast') drawFern(context, x, height, tall, lean);
       else drawBlades(context, x, height, tall, lean, size);
@@ -117,15 +121,8 @@ function paintLeaves(sheet: PaintSheet, size: number, palette: Palette, seed: nu
   }
 }
 
-function drawSnowyRock(
-  context: Context,
-  x: number,
-  y: number,
-  size: number,
-  tone: string,
-  palette: Palette,
-): void {
-  drawRock(context, x, y + 4, size, mix(tone, palette.earth, 0.5));
+function drawSnowyRock(context: Context, x: number, y: number, size: number, tone: string): void {
+  drawRock(context, x, y + 4, size, tone);
   drawSnowCap(context, x - size * 0.12, y - size * 0.6, size * 0.66);
 }
 

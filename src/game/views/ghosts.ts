@@ -2,61 +2,43 @@
  * Others who rode this road, as silhouettes of one sheet of paper on its far side: the best ride in pale paper, the
  * rider's own last one in ink with a pennant. They are seen through, and nothing of the road is hidden by them.
  */
-import type { Bike } from '../../core/model/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
-import type { OutfitLook } from '../../core/settings/outfit.ts';
 import type { Beside } from '../engine/types.ts';
 import type { Context } from '../paint/pen.ts';
-import type { Palette } from '../paint/palette.ts';
 import { Figure } from './figure.ts';
-import type { Camera, Layout } from './layout.ts';
-
-interface GhostOptions {
-  readonly layout: Layout;
-  readonly palette: Palette;
-  readonly bike: Bike;
-  readonly child: boolean;
-  readonly kit: OutfitLook;
-}
+import type { Staging } from './staging.ts';
 
 const SEEN_THROUGH = 0.52;
 
 /** Everybody who rides beside. */
 export class Ghosts {
-  readonly #options: GhostOptions;
+  readonly #staging: Staging;
   readonly #beside: readonly Beside[];
   #figures: readonly Figure[] = [];
 
-  constructor(options: GhostOptions, beside: readonly Beside[]) {
-    this.#options = options;
+  constructor(staging: Staging, beside: readonly Beside[]) {
+    this.#staging = staging;
     this.#beside = beside;
   }
 
   /** Paints them before the first frame. */
   update(frame: RideFrame): void {
     if (this.#figures.length > 0) return;
-    const { layout, palette, bike, child, kit } = this.#options;
+    const { palette, look } = this.#staging;
     this.#figures = this.#beside.map(
-      ({ who }) =>
-        new Figure(
-          layout,
-          palette,
-          { bike, child, kit, silhouette: who === 'best' ? palette.paper : palette.ink },
-          frame,
-        ),
+      ({ who }) => new Figure(this.#staging, look.kit, who === 'best' ? palette.paper : palette.ink, frame),
     );
   }
 
-  draw(context: Context, camera: Camera, frame: RideFrame): void {
-    const { layout, palette } = this.#options;
+  draw(context: Context, frame: RideFrame): void {
+    const { layout, palette } = this.#staging;
     const device = layout.deviceScale;
     for (let i = 0; i < this.#beside.length; i += 1) {
       const one = this.#beside[i];
       const spot = one?.at(frame.timeS) ?? null;
       if (!one || spot === null) continue;
-      const { distanceM, crankTurns } = spot;
       context.globalAlpha = SEEN_THROUGH;
-      const isSeen = this.#figures[i]?.draw(context, layout, camera, distanceM, crankTurns) === true;
+      const isSeen = this.#figures[i]?.draw(context, spot.distanceM, spot.crankTurns) === true;
       if (isSeen && one.who === 'last') {
         // Told apart by shape too: it carries a pennant.
         context.fillStyle = palette.ink;

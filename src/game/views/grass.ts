@@ -10,9 +10,10 @@ import { traceGrass } from '../paint/plants.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { mix } from '../paint/sheet.ts';
 import { VERGE_DROP_PX } from './chunkPaint.ts';
-import { type Camera, type Layout, roadHeightM } from './layout.ts';
+import { type Layout, roadHeightM } from './layout.ts';
 import { firstFrom, sampleAt } from '../../core/math/numbers.ts';
 import { paintSprite, type Sprite } from './sprite.ts';
+import type { Staging } from './staging.ts';
 import { bendRatio } from './wind.ts';
 
 /** Mean distance between two tufts (m), and how many shapes there are. */
@@ -29,19 +30,22 @@ const DRAUGHT_BEND = 0.5;
 
 /** The moving grass of one road. */
 export class Grass {
+  readonly #staging: Staging;
   readonly #shapes: readonly Sprite[];
-  readonly #course: Course;
   readonly #placesM: readonly number[];
-  readonly #still: boolean;
 
-  constructor(layout: Layout, palette: Palette, course: Course, seed: number, still: boolean) {
-    this.#course = course;
-    this.#still = still;
-    this.#placesM = tuftPlaces(course, seed);
-    this.#shapes = Array.from({ length: SHAPES }, (_, shape) => paintTuft(layout, palette, seed + shape));
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { layout, palette, course, scenery } = staging;
+    this.#placesM = tuftPlaces(course, scenery.seed);
+    this.#shapes = Array.from({ length: SHAPES }, (_, shape) =>
+      paintTuft(layout, palette, scenery.seed + shape),
+    );
   }
 
-  draw(context: Context, layout: Layout, camera: Camera, frame: RideFrame): void {
+  draw(context: Context, frame: RideFrame): void {
+    const { layout, course, camera, look } = this.#staging;
+    const still = look.reducedMotion;
     const device = layout.deviceScale;
     const left = camera.distanceM - (camera.riderX + HALF_PX) / layout.pxPerM;
     const right = camera.distanceM + (layout.width - camera.riderX + HALF_PX) / layout.pxPerM;
@@ -50,22 +54,22 @@ export class Grass {
     for (let i = firstFrom(places.length, (at) => places[at] as number, left); i < places.length; i++) {
       const m = places[i] ?? 0;
       if (m > right) break;
-      const windMps = sampleAt(this.#course.windMps, m);
+      const windMps = sampleAt(course.windMps, m);
       const bend =
-        bendRatio(windMps, this.#still ? 0 : frame.timeS, m) + this.#draught(m - frame.distanceM, frame);
-      const x = camera.screenX(layout, m) * device;
-      const y = (camera.screenY(layout, roadHeightM(this.#course, m)) + drop) * device;
+        bendRatio(windMps, still ? 0 : frame.timeS, m) + (still ? 0 : draught(m - frame.distanceM, frame));
+      const x = camera.screenX(m) * device;
+      const y = (camera.screenY(roadHeightM(course, m)) + drop) * device;
       context.setTransform(device, 0, -bend * device, device, x, y);
       this.#shapes[i % SHAPES]?.draw(context);
     }
     context.setTransform(device, 0, 0, device, 0, 0);
   }
+}
 
-  #draught(aheadM: number, frame: RideFrame): number {
-    if (this.#still) return 0;
-    const near = aheadM / DRAUGHT_M;
-    return (DRAUGHT_BEND * Math.min(1.2, frame.speedMps / 10)) / (1 + near * near * 4);
-  }
+/** How far the passing of a rider bends what stands so far ahead of them. */
+function draught(aheadM: number, { speedMps }: RideFrame): number {
+  const near = aheadM / DRAUGHT_M;
+  return (DRAUGHT_BEND * Math.min(1.2, speedMps / 10)) / (1 + near * near * 4);
 }
 
 /** Where tufts stand (m), ascending: scattered, but not where the road's ink must be read. */

@@ -2,16 +2,15 @@
  * The road as a ring of textures, each a 24 m stretch painted ahead of time, one step per frame. Decides
  * which stretch sits in which slot; what a stretch looks like is `chunkPaint.ts`.
  */
-import type { Scenery } from '../engine/types.ts';
 import type { Course } from '../../core/course/types.ts';
 import type { Context } from '../paint/pen.ts';
-import type { Palette } from '../paint/palette.ts';
 import { createSheet, type PaintSheet, snap } from '../paint/sheet.ts';
 import type { ChunkJob } from './chunkJob.ts';
 import { PAINT_STEPS } from './chunkPaint.ts';
-import { type Camera, CHUNK_M, type Layout, roadHeightM } from './layout.ts';
+import { CHUNK_M, roadHeightM } from './layout.ts';
 import { strokesBefore } from './roadInk.ts';
-import { chunkAt, slotOf, slotsNeeded } from './tiles.ts';
+import type { Staging } from './staging.ts';
+import { chunkAt, remainder, slotsNeeded } from './tiles.ts';
 
 interface Slot {
   readonly sheet: PaintSheet;
@@ -24,19 +23,14 @@ interface Slot {
 
 /** Draws the road; `prepare` before the first frame fills every slot at once. */
 export class Ground {
-  readonly #layout: Layout;
-  readonly #palette: Palette;
-  readonly #course: Course;
-  readonly #scenery: Scenery;
+  readonly #staging: Staging;
   readonly #slots: Slot[] = [];
   readonly #strokes: Float64Array;
   readonly #roomPx: number;
 
-  constructor(layout: Layout, palette: Palette, course: Course, scenery: Scenery) {
-    this.#layout = layout;
-    this.#palette = palette;
-    this.#course = course;
-    this.#scenery = scenery;
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { layout, course } = staging;
     this.#strokes = strokesBefore(course, layout.pxPerM);
     this.#roomPx = Math.round(190 * layout.propScale);
     // As much room below the road as above it.
@@ -49,23 +43,22 @@ export class Ground {
   }
 
   /** Paints what can be seen and the next stretch now, so that the ride does not begin with painting. */
-  prepare(camera: Camera): void {
-    const last = chunkAt(this.#rightM(camera));
-    for (let chunk = this.#firstVisible(camera); chunk <= last + 1; chunk++)
+  prepare(): void {
+    const { leftM, rightM } = this.#staging.camera;
+    for (let chunk = chunkAt(leftM); chunk <= chunkAt(rightM) + 1; chunk++)
       this.#paint(chunk, PAINT_STEPS.length);
   }
 
-  draw(context: Context, camera: Camera): void {
-    const layout = this.#layout;
-    const first = this.#firstVisible(camera);
-    const last = chunkAt(this.#rightM(camera));
+  draw(context: Context): void {
+    const { layout, palette, camera } = this.#staging;
+    const last = chunkAt(camera.rightM);
     this.#paint(last + 1, 1);
-    context.fillStyle = this.#palette.earthDeep;
-    for (let chunk = first; chunk <= last; chunk++) {
+    context.fillStyle = palette.earthDeep;
+    for (let chunk = chunkAt(camera.leftM); chunk <= last; chunk++) {
       const slot = this.#paint(chunk, PAINT_STEPS.length);
       if (!slot) continue;
-      const x = camera.screenX(layout, chunk * CHUNK_M);
-      const y = snap(camera.screenY(layout, slot.topM) - this.#roomPx, layout.deviceScale);
+      const x = camera.screenX(chunk * CHUNK_M);
+      const y = snap(camera.screenY(slot.topM) - this.#roomPx, layout.deviceScale);
       const { width, height, canvas } = slot.sheet;
       const bottom = y + height - 2;
       if (bottom < layout.height) context.fillRect(x, bottom, width, layout.height - bottom);
@@ -73,17 +66,9 @@ export class Ground {
     }
   }
 
-  #firstVisible(camera: Camera): number {
-    return chunkAt(camera.distanceM - camera.riderX / this.#layout.pxPerM);
-  }
-
-  #rightM(camera: Camera): number {
-    return camera.distanceM + (this.#layout.width - camera.riderX) / this.#layout.pxPerM;
-  }
-
   /** Does at most `most` of the steps that are left of a stretch, and returns its slot. */
   #paint(chunk: number, most: number): Slot | undefined {
-    const slot = this.#slots[slotOf(chunk, this.#slots.length)];
+    const slot = this.#slots[remainder(chunk, this.#slots.length)];
     if (!slot) return undefined;
     if (slot.chunk !== chunk) this.#assign(slot, chunk);
     for (let done = 0; done < most && slot.steps < PAINT_STEPS.length && slot.job; done++) {
@@ -94,24 +79,22 @@ export class Ground {
   }
 
   #assign(slot: Slot, chunk: number): void {
-    const line = this.#layout.heightPxPerM * this.#layout.deviceScale;
+    const { layout, course } = this.#staging;
+    const line = layout.heightPxPerM * layout.deviceScale;
     slot.chunk = chunk;
     slot.steps = 0;
     // On whole device pixels, so that neighbouring stretches round alike and meet without a step.
-    slot.topM = Math.ceil(highestM(this.#course, chunk) * line) / line;
+    slot.topM = Math.ceil(highestM(course, chunk) * line) / line;
     slot.job = {
+      ...this.#staging,
       sheet: slot.sheet,
       context: slot.sheet.context,
-      layout: this.#layout,
-      size: this.#layout.propScale,
-      palette: this.#palette,
-      course: this.#course,
+      size: layout.propScale,
       strokes: this.#strokes,
       fromM: chunk * CHUNK_M,
       toM: (chunk + 1) * CHUNK_M,
       topM: slot.topM,
       roomPx: this.#roomPx,
-      scenery: this.#scenery,
     };
   }
 }

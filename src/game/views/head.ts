@@ -79,12 +79,10 @@ function drawFace(context: Context, tones: RiderTones, child: boolean): void {
 
 function drawHelmet(context: Context, tones: RiderTones): void {
   trace(context, tones.shortsDark, 0.07, 'M-0.34 -0.16 L0.02 0.9 M0.16 -0.16 L0.02 0.9');
-  context.fillStyle = 'rgba(18,24,30,0.22)';
-  traceShell(context, 0.09);
-  context.fill();
-  context.fillStyle = tones.helmet;
-  traceShell(context, 0);
-  context.fill();
+  const shell =
+    'M-1.14 -0.22 C-1.2 -0.86 -0.6 -1.2 0 -1.18 C0.66 -1.16 1.06 -0.8 1.14 -0.24 Q0 0.06 -1.14 -0.22 Z';
+  blot(context, 'rgba(18,24,30,0.22)', shell, 0, 0.09);
+  blot(context, tones.helmet, shell);
   blot(context, tones.helmetBand, 'M-1.1 -0.34 Q-0.1 -0.06 1.06 -0.34 L1.1 -0.2 Q0 0.1 -1.1 -0.16 Z');
 }
 
@@ -122,15 +120,6 @@ function drawCrest(context: Context, tones: RiderTones): void {
     context.lineTo(Math.cos(next) * 1.02, -0.14 + Math.sin(next) * 0.98);
   }
   context.fill();
-}
-
-function traceShell(context: Context, drop: number): void {
-  context.beginPath();
-  context.moveTo(-1.14, -0.22 + drop);
-  context.bezierCurveTo(-1.2, -0.86 + drop, -0.6, -1.2 + drop, 0, -1.18 + drop);
-  context.bezierCurveTo(0.66, -1.16 + drop, 1.06, -0.8 + drop, 1.14, -0.24 + drop);
-  context.quadraticCurveTo(0, 0.06 + drop, -1.14, -0.22 + drop);
-  context.closePath();
 }
 
 /** A ponytail round its tie, hanging back and down. */

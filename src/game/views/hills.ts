@@ -3,13 +3,11 @@
  * Every frame they only slide: far ones slowly, near ones faster, and a little up and down with the road.
  */
 import type { Context } from '../paint/pen.ts';
-import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, layBetween, mix, paintPicture, snap, withAlpha } from '../paint/sheet.ts';
-import type { PaintSheet, Picture } from '../paint/sheet.ts';
-import type { Scenery } from '../engine/types.ts';
-import type { Layout } from './layout.ts';
+import type { PaintSheet } from '../paint/sheet.ts';
 import type { SheetJob } from './sheetJob.ts';
+import type { Staging } from './staging.ts';
 import { type Recipe, TERRAINS } from './terrain.ts';
 import { outlineAt, peaksAt, TILE_PX, type Wave, wrapOffset } from './tiles.ts';
 
@@ -18,46 +16,39 @@ export const NEAR_SHEET = 2;
 /** Sheets are laid a little further down than needed: the one in front may have moved since (CSS px). */
 const SPARE_PX = 6;
 
-interface HillSheet {
-  readonly picture: Picture;
-  /** From this line of the picture on nothing shows through (CSS px from its top). */
-  readonly solidPx: number;
-  readonly topY: number;
-  readonly slide: number;
-  readonly sink: number;
-  readonly tone: string;
-}
+/** How far each sheet slides and sinks with the road, from the farthest to the nearest. */
+const SLIDES = [
+  { slide: 0.05, sink: 0.03 },
+  { slide: 0.11, sink: 0.07 },
+  { slide: 0.22, sink: 0.15 },
+  { slide: 0.42, sink: 0.3 },
+] as const;
+
+type HillSheet = ReturnType<typeof paintHill>;
 
 /** Draws the hill sheets from far to near. */
 export class Hills {
+  readonly #staging: Staging;
   readonly #layers: readonly HillSheet[];
 
-  constructor(layout: Layout, palette: Palette, scenery: Scenery) {
-    this.#layers = TERRAINS[scenery.place].recipes.map((recipe, depth) =>
-      paintHill(layout, palette, scenery, recipe, depth),
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    this.#layers = TERRAINS[staging.scenery.place].recipes.map((recipe, depth) =>
+      paintHill(staging, recipe, depth as 0 | 1 | 2 | 3),
     );
   }
 
   /**
-   * `riseM` is how far the camera stands above the start of the road, `from` the farthest sheet to draw and `to` the
-   * nearest one, which is left away; `groundY` a line below which the road hides everything. Of each sheet only what no
-   * nearer one hides is drawn.
+   * `from` is the farthest sheet to draw and `to` the nearest one, which is left away; below `groundY` the road hides
+   * everything. Of each sheet only what no nearer one hides is drawn.
    */
-  draw(
-    context: Context,
-    layout: Layout,
-    scrollPx: number,
-    riseM: number,
-    from: number,
-    to: number,
-    groundY: number,
-  ): void {
+  draw(context: Context, from: number, to: number, groundY: number): void {
     for (let i = from; i < to; i++) {
       const layer = this.#layers[i];
       const nearer = this.#layers[i + 1];
       if (!layer) continue;
-      const hiddenY = nearer ? this.#topY(nearer, layout, riseM) + nearer.solidPx + SPARE_PX : groundY;
-      this.#drawSheet(layer, context, layout, scrollPx, riseM, Math.min(hiddenY, groundY));
+      const hiddenY = nearer ? this.#topY(nearer) + nearer.solidPx + SPARE_PX : groundY;
+      this.#drawSheet(context, layer, Math.min(hiddenY, groundY));
     }
   }
 
@@ -66,30 +57,25 @@ export class Hills {
   }
 
   /** Below this line sheet `from` hides everything behind it (CSS px). */
-  coverY(layout: Layout, riseM: number, from: number): number {
+  coverY(from: number): number {
     const layer = this.#layers[from];
-    return layer ? this.#topY(layer, layout, riseM) + layer.solidPx : layout.height;
+    return layer ? this.#topY(layer) + layer.solidPx : this.#staging.layout.height;
   }
 
-  #topY(layer: HillSheet, layout: Layout, riseM: number): number {
-    const risePx = riseM * layer.sink * layout.heightPxPerM;
+  #topY(layer: HillSheet): number {
+    const { layout, camera } = this.#staging;
+    const risePx = camera.riseM * layer.sink * layout.heightPxPerM;
     const y = layer.topY + layout.height * 0.16 * softened(risePx, layout.height * 0.3);
     return snap(y, layout.deviceScale);
   }
 
-  #drawSheet(
-    layer: HillSheet,
-    context: Context,
-    layout: Layout,
-    scrollPx: number,
-    riseM: number,
-    hiddenY: number,
-  ): void {
+  #drawSheet(context: Context, layer: HillSheet, hiddenY: number): void {
+    const { layout, camera } = this.#staging;
     const { width, height } = layer.picture;
-    const y = this.#topY(layer, layout, riseM);
+    const y = this.#topY(layer);
     const bottom = Math.min(y + height, Math.ceil(hiddenY) + 1);
     if (bottom <= y) return;
-    for (let x = wrapOffset(scrollPx * layer.slide, width); x < layout.width; x += width)
+    for (let x = wrapOffset(camera.scrollPx * layer.slide, width); x < layout.width; x += width)
       layBetween(context, layer.picture, snap(x, layout.deviceScale), y, y, bottom, layout.width);
     const below = y + height - 1;
     if (below >= hiddenY) return;
@@ -103,34 +89,31 @@ function softened(px: number, limitPx: number): number {
   return px / (limitPx + Math.abs(px));
 }
 
+/** Turns per tile of the waves of an outline, and their share of its roughness. */
+const WAVES = [
+  [2, 0.62],
+  [3, 0.5],
+  [5, 0.24],
+  [7, 0.13],
+  [11, 0.06],
+] as const;
+
 function wavesFor(random: () => number, roughPx: number, depth: number): Wave[] {
-  const waves: Wave[] = [];
-  for (let i = 0; i < 5; i++) {
-    const turnsPerTile = [2, 3, 5, 7, 11][i] ?? 2;
-    const share = [0.62, 0.5, 0.24, 0.13, 0.06][i] ?? 0;
-    waves.push({
-      turnsPerTile: turnsPerTile + (depth === 0 && i > 2 ? 2 : 0),
-      heightPx: roughPx * share * (0.75 + random() * 0.5),
-      startTurns: random(),
-    });
-  }
-  return waves;
+  return WAVES.map(([turnsPerTile, share], i) => ({
+    turnsPerTile: turnsPerTile + (depth === 0 && i > 2 ? 2 : 0),
+    heightPx: roughPx * share * (0.75 + random() * 0.5),
+    startTurns: random(),
+  }));
 }
 
-function paintHill(
-  layout: Layout,
-  palette: Palette,
-  scenery: Scenery,
-  recipe: Recipe,
-  depth: number,
-): HillSheet {
+function paintHill({ layout, palette, scenery }: Staging, recipe: Recipe, depth: 0 | 1 | 2 | 3) {
   const random = seededStream(scenery.seed * 7 + depth * 131 + 3);
   const waves = wavesFor(random, layout.groundY * recipe.rough, depth);
   const outline = recipe.form === 'peaks' ? peaksAt : outlineAt;
   const size = layout.propScale;
   const crestRoom = Math.round(layout.groundY * recipe.rough * 2.1 + recipe.roomPx * size);
-  const tone = palette.hills[depth] ?? palette.hills[3];
-  const foot = mix(tone, palette.haze, [0.5, 0.38, 0.3, 0.3][depth] ?? 0);
+  const tone = palette.hills[depth];
+  const foot = mix(tone, palette.haze, ([0.5, 0.38, 0.3, 0.3] as const)[depth]);
   const crestY = (x: number) => crestRoom - outline(waves, x);
   const shaded = (share: number) => mix(tone, palette.shadow, share);
   const lit = scenery.light === 'evening';
@@ -148,11 +131,11 @@ function paintHill(
   let solidPx = 0;
   for (let x = 0; x < TILE_PX; x += 4) solidPx = Math.max(solidPx, crestY(x) + 3);
   return {
-    solidPx,
+    ...SLIDES[depth],
     picture: paintPicture(TILE_PX, height, Math.min(layout.deviceScale, 1.5), palette.grainAlpha, paint),
     topY: layout.groundY * (1 - recipe.crest) - crestRoom,
-    slide: recipe.slide,
-    sink: recipe.sink,
+    /** From this line of the picture on nothing shows through (CSS px from its top). */
+    solidPx,
     tone: foot,
   };
 }

@@ -6,21 +6,6 @@ import type { Course } from '../../core/course/types.ts';
 import { clamp, sampleAt } from '../../core/math/numbers.ts';
 import { VERTICAL_EXAGGERATION } from '../engine/types.ts';
 
-/** Fixed measures of a picture of `width` x `height` CSS pixels. */
-export interface Layout {
-  readonly width: number;
-  readonly height: number;
-  readonly deviceScale: number;
-  readonly pxPerM: number;
-  readonly heightPxPerM: number;
-  /** Size of bike and rider: CSS pixels per metre of theirs. */
-  readonly riderPxPerM: number;
-  /** Scale of roadside things, 1 at 1280 x 720. */
-  readonly propScale: number;
-  readonly riderX: number;
-  readonly groundY: number;
-}
-
 /** Length of road on one texture (m); whole pixels wide, so that textures meet without a seam. */
 export const CHUNK_M = 24;
 const AHEAD_WIDE_M = 40;
@@ -28,8 +13,14 @@ const AHEAD_NARROW_M = 26;
 /** On a phone on its side the road lies higher, above the pads, which would cover the hill that is coming. */
 const LOW_SCREEN_PX = 480;
 
-/** Measures for a canvas; a child is drawn nearer than an adult so that its face can be seen; a portrait screen keeps its lower half for instruments and pads. */
-export function layoutFor(width: number, height: number, deviceScale: number, childRider = false): Layout {
+/** Fixed measures of a picture. */
+export type Layout = Readonly<ReturnType<typeof layoutFor>>;
+
+/**
+ * Measures for a canvas of `width` x `height` CSS pixels; a child is drawn nearer than an adult so that its face can be
+ * seen; a portrait screen keeps its lower half for instruments and pads.
+ */
+export function layoutFor(width: number, height: number, deviceScale: number, childRider = false) {
   const portrait = height > width;
   const riderX = width * (portrait ? 0.31 : 0.32);
   const narrow = clamp((1280 - width) / 890, 0, 1);
@@ -47,7 +38,9 @@ export function layoutFor(width: number, height: number, deviceScale: number, ch
     deviceScale,
     pxPerM,
     heightPxPerM: pxPerM * VERTICAL_EXAGGERATION,
+    /** Size of bike and rider: CSS pixels per metre of theirs. */
     riderPxPerM: riderPxPerM * (childRider ? 1.22 : 1),
+    /** Scale of roadside things, 1 at 1280 x 720. */
     propScale: clamp(riderPxPerM / 126, 0.62, 1.2),
     riderX,
     groundY: height * (portrait ? 0.45 : height < LOW_SCREEN_PX ? 0.58 : 0.665),
@@ -71,20 +64,19 @@ export class Camera {
   /** Road left of the picture (CSS pixels), on whole device pixels: unfiltered drawing is crisper and cheaper. */
   scrollPx = 0;
   #settled = false;
+  readonly #layout: Layout;
   readonly #course: Course;
   readonly #reducedMotion: boolean;
 
-  constructor(course: Course, reducedMotion: boolean) {
+  constructor(layout: Layout, course: Course, reducedMotion: boolean) {
+    this.#layout = layout;
     this.#course = course;
     this.#reducedMotion = reducedMotion;
   }
 
-  /** Forget the smoothing, so the next update jumps into place. */
-  settle(): void {
-    this.#settled = false;
-  }
-
-  update(layout: Layout, distanceM: number, speedMps: number, elapsedS: number): void {
+  /** Goes where the rider is; the first time it jumps there. */
+  update(distanceM: number, speedMps: number, elapsedS: number): void {
+    const layout = this.#layout;
     const here = roadHeightM(this.#course, distanceM);
     const ahead =
       (roadHeightM(this.#course, distanceM + 12) + roadHeightM(this.#course, distanceM + 30)) * 0.5 - here;
@@ -106,16 +98,30 @@ export class Camera {
     this.#settled = true;
   }
 
-  screenX(layout: Layout, distanceM: number): number {
-    return distanceM * layout.pxPerM - this.scrollPx;
+  /** How far it stands above the start of the road (m). */
+  get riseM(): number {
+    return this.heightM - (this.#course.heightM[0] ?? 0);
   }
 
-  screenY(layout: Layout, heightM: number): number {
-    return layout.groundY - (heightM - this.heightM) * layout.heightPxPerM;
+  /** The road at the left and at the right edge of the picture (m). */
+  get leftM(): number {
+    return this.distanceM - this.riderX / this.#layout.pxPerM;
+  }
+
+  get rightM(): number {
+    return this.distanceM + (this.#layout.width - this.riderX) / this.#layout.pxPerM;
+  }
+
+  screenX(distanceM: number): number {
+    return distanceM * this.#layout.pxPerM - this.scrollPx;
+  }
+
+  screenY(heightM: number): number {
+    return this.#layout.groundY - (heightM - this.heightM) * this.#layout.heightPxPerM;
   }
 
   /** Road under a screen column (CSS pixels from the top). */
-  roadY(layout: Layout, x: number): number {
-    return this.screenY(layout, roadHeightM(this.#course, (x + this.scrollPx) / layout.pxPerM));
+  roadY(x: number): number {
+    return this.screenY(roadHeightM(this.#course, (x + this.scrollPx) / this.#layout.pxPerM));
   }
 }

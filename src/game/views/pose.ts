@@ -7,35 +7,6 @@ import type { BikeShape, BodyShape } from './bikeShape.ts';
 import { bendTwoBones, footAngle, pedalAt, type Spot } from './legs.ts';
 import { isStuck } from './stuck.ts';
 
-/** One leg, changed in place. */
-export interface LegPose {
-  readonly knee: Spot;
-  readonly ankle: Spot;
-  readonly pedal: Spot;
-  toeDownRad: number;
-}
-
-/** The whole body, changed in place; metres, origin at the crank axle, y down. */
-export interface Pose {
-  readonly hip: Spot;
-  readonly shoulder: Spot;
-  readonly head: Spot;
-  readonly elbow: Spot;
-  readonly hand: Spot;
-  readonly near: LegPose;
-  readonly far: LegPose;
-  /** Direction of the face, clockwise from looking straight ahead (rad). */
-  faceRad: number;
-  /** How far the bike rocks under a standing rider (rad). */
-  rockRad: number;
-  /** 0 seated to 1 standing on the pedals. */
-  standing: number;
-  /** How far the chest is out (m); deeper and faster when little is left in the legs. */
-  breath: number;
-  /** Swing of long hair, clockwise (rad). */
-  hairRad: number;
-}
-
 /** Arms reach so much of their length. */
 const MOST_REACH = 0.97;
 
@@ -43,17 +14,15 @@ function spot(): Spot {
   return { x: 0, y: 0 };
 }
 
-function leg(): LegPose {
+function leg() {
   return { knee: spot(), ankle: spot(), pedal: spot(), toeDownRad: 0 };
 }
 
-function approach(from: number, to: number, elapsedS: number, perS: number): number {
-  return from + (to - from) * (1 - 1 / (1 + elapsedS * perS));
-}
+/** One leg, changed in place. */
+export type LegPose = ReturnType<typeof leg>;
 
-/** Keeps the pose of one rider from frame to frame. */
-export class Poser {
-  readonly pose: Pose = {
+function wholeBody() {
+  return {
     hip: spot(),
     shoulder: spot(),
     head: spot(),
@@ -61,12 +30,29 @@ export class Poser {
     hand: spot(),
     near: leg(),
     far: leg(),
+    /** Direction of the face, clockwise from looking straight ahead (rad). */
     faceRad: 0,
+    /** How far the bike rocks under a standing rider (rad). */
     rockRad: 0,
+    /** 0 seated to 1 standing on the pedals. */
     standing: 0,
+    /** How far the chest is out (m); deeper and faster when little is left in the legs. */
     breath: 0,
+    /** Swing of long hair, clockwise (rad). */
     hairRad: 0,
   };
+}
+
+/** The whole body, changed in place; metres, origin at the crank axle, y down. */
+export type Pose = ReturnType<typeof wholeBody>;
+
+function approach(from: number, to: number, elapsedS: number, perS: number): number {
+  return from + (to - from) * (1 - 1 / (1 + elapsedS * perS));
+}
+
+/** Keeps the pose of one rider from frame to frame. */
+export class Poser {
+  readonly pose = wholeBody();
   readonly #bike: BikeShape;
   readonly #body: BodyShape;
   readonly #still: boolean;

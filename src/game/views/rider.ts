@@ -51,21 +51,21 @@ export class RiderView {
     this.#trunk.draw(context);
     this.#drawLeg(context, place, pose.near, hip, this.#near);
     this.#head.draw(context, place, pose);
-    if (withArm) this.#drawArm(context, place, pose, this.#near, 0, 0);
+    if (withArm) this.#drawArm(context, place, pose, this.#near);
   }
 
   #drawLeg(context: Context, place: ScenePlace, leg: LegPose, hip: Readonly<Spot>, pieces: SidePieces): void {
     const { thigh, shank } = this.#body;
     place.turn(context, leg.pedal.x, leg.pedal.y, leg.toeDownRad);
     pieces.foot.draw(context);
-    bone(context, place, leg.knee, leg.ankle, shank, 0, 0, pieces.shank);
-    bone(context, place, hip, leg.knee, thigh, 0, 0, pieces.thigh);
+    bone(context, place, leg.knee, leg.ankle, shank, pieces.shank);
+    bone(context, place, hip, leg.knee, thigh, pieces.thigh);
   }
 
-  #drawArm(context: Context, place: ScenePlace, pose: Pose, pieces: SidePieces, x: number, y: number): void {
+  #drawArm(context: Context, place: ScenePlace, pose: Pose, pieces: SidePieces, x = 0, y = 0): void {
     const { upperArm, forearm } = this.#body;
-    bone(context, place, pose.elbow, pose.hand, forearm, x, y, pieces.forearm);
-    bone(context, place, pose.shoulder, pose.elbow, upperArm, x, y, pieces.upperArm);
+    bone(context, place, pose.elbow, pose.hand, forearm, pieces.forearm, x, y);
+    bone(context, place, pose.shoulder, pose.elbow, upperArm, pieces.upperArm, x, y);
   }
 }
 
@@ -76,9 +76,9 @@ function bone(
   from: Readonly<Spot>,
   to: Readonly<Spot>,
   length: number,
-  x: number,
-  y: number,
   piece: Sprite,
+  x = 0,
+  y = 0,
 ): void {
   place.aim(context, from.x + x, from.y + y, (to.x - from.x) / length, (to.y - from.y) / length, 1);
   piece.draw(context);

@@ -2,7 +2,7 @@
  * The pieces of paper a rider is made of, each painted once along its own bone: from the origin, x towards the
  * next joint, in metres. How they are laid together is `rider.ts`, how they move is `pose.ts`.
  */
-import { blot, type Context, oval, polygon } from '../paint/pen.ts';
+import { blot, box, type Context, oval, polygon } from '../paint/pen.ts';
 import type { RiderTones } from '../paint/palette.ts';
 import { castShadow, dropShadow, type PaintSheet } from '../paint/sheet.ts';
 import type { OutfitLook } from '../../core/settings/outfit.ts';
@@ -98,16 +98,10 @@ function paintFoot(context: Context, tones: RiderTones, far: boolean): void {
     far ? tones.shortsDark : tones.shoe,
     'M-0.152 -0.012 Q-0.162 -0.086 -0.112 -0.096 L-0.072 -0.088 Q-0.02 -0.05 0.062 -0.046 Q0.098 -0.034 0.09 -0.008 Z',
   );
-  context.fillStyle = far ? tones.shortsDark : tones.frame;
-  context.fillRect(-0.154, -0.014, 0.244, 0.02);
+  box(context, far ? tones.shortsDark : tones.frame, -0.154, -0.014, 0.244, 0.02);
   // The pedal under the sole moves with it.
-  context.fillStyle = tones.shortsDark;
-  context.beginPath();
-  context.roundRect(-0.05, 0.002, 0.1, 0.024, 0.012);
-  context.fill();
-  if (far) return;
-  context.fillStyle = tones.jersey;
-  context.fillRect(-0.06, -0.066, 0.022, 0.052);
+  box(context, tones.shortsDark, -0.05, 0.002, 0.1, 0.024, 0.012);
+  if (!far) box(context, tones.jersey, -0.06, -0.066, 0.022, 0.052);
 }
 
 /** The trunk from hip (origin) to shoulder (`body.torso`, 0) with the hips under it. */
@@ -126,9 +120,7 @@ export function paintTrunk(
     throwShadow(sheet, -0.9);
     context.save();
     context.scale(body.torso, body.girth);
-    traceTrunk(context);
-    context.fillStyle = tones.jersey;
-    context.fill();
+    blot(context, tones.jersey, TRUNK);
     dropShadow(context);
     blot(context, tones.jerseyDark, 'M-0.14 0.1 Q0.4 0.075 0.93 0.11 Q0.5 0.165 0.02 0.13');
     blot(context, tones.jerseyLight, 'M-0.2 -0.075 Q0.28 -0.2 0.82 -0.122 Q0.3 -0.155 -0.18 -0.03');
@@ -140,16 +132,8 @@ export function paintTrunk(
 }
 
 /** Along the spine x runs 0 to 1 from hip to shoulder; y is minus towards the back, in metres. */
-function traceTrunk(context: Context): void {
-  context.beginPath();
-  context.moveTo(-0.2, -0.07);
-  context.bezierCurveTo(0.08, -0.165, 0.62, -0.185, 0.98, -0.092);
-  context.quadraticCurveTo(1.14, -0.05, 1.1, 0.03);
-  context.quadraticCurveTo(1.04, 0.115, 0.86, 0.118);
-  context.quadraticCurveTo(0.45, 0.135, 0.06, 0.105);
-  context.lineTo(-0.16, 0.09);
-  context.closePath();
-}
+const TRUNK =
+  'M-0.2 -0.07 C0.08 -0.165 0.62 -0.185 0.98 -0.092 Q1.14 -0.05 1.1 0.03 Q1.04 0.115 0.86 0.118 Q0.45 0.135 0.06 0.105 L-0.16 0.09 Z';
 
 function paintPocket(context: Context, tones: RiderTones): void {
   context.globalAlpha = 0.55;
@@ -160,16 +144,11 @@ function paintPocket(context: Context, tones: RiderTones): void {
 /** Pieces of pale paper glued on the jersey, cut off at its edge: a band round the chest, or dots. */
 function paintPattern(context: Context, tones: RiderTones, pattern: 'band' | 'dots'): void {
   context.save();
-  traceTrunk(context);
-  context.clip();
-  context.fillStyle = tones.sock;
-  context.beginPath();
-  if (pattern === 'band') {
-    context.moveTo(0.46, -0.3);
-    context.lineTo(0.7, -0.3);
-    context.lineTo(0.62, 0.3);
-    context.lineTo(0.38, 0.3);
-  } else {
+  context.clip(new Path2D(TRUNK));
+  if (pattern === 'band') polygon(context, tones.sock, [0.46, -0.3], [0.7, -0.3], [0.62, 0.3], [0.38, 0.3]);
+  else {
+    context.fillStyle = tones.sock;
+    context.beginPath();
     for (let i = 0; i < 15; i++) {
       const x = -0.06 + (i % 5) * 0.25 + (Math.floor(i / 5) % 2) * 0.12;
       const y = -0.115 + Math.floor(i / 5) * 0.085;
@@ -177,7 +156,7 @@ function paintPattern(context: Context, tones: RiderTones, pattern: 'band' | 'do
       // Across the spine lengths are metres, along it shares of the trunk; this makes the dots round.
       context.ellipse(x, y, 0.055, 0.026, 0, 0, Math.PI * 2);
     }
+    context.fill();
   }
-  context.fill();
   context.restore();
 }

@@ -7,40 +7,35 @@ import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, layBetween, mix, paintPicture, snap, withAlpha } from '../paint/sheet.ts';
 import type { PaintSheet, Picture } from '../paint/sheet.ts';
-import type { Scenery } from '../engine/types.ts';
 import type { Layout } from './layout.ts';
+import type { Staging } from './staging.ts';
 import { TILE_PX, wrapOffset } from './tiles.ts';
 
-/** Draws sky (down to `coverY`) and clouds; clouds move with `scrollPx` and, unless motion is reduced, with time. */
+/** Draws sky (down to `coverY`) and clouds; clouds move with the road and, unless motion is reduced, with time. */
 export class Sky {
+  readonly #staging: Staging;
   readonly #sky: Picture;
   readonly #clouds: Picture;
-  readonly #drift: boolean;
 
-  constructor(layout: Layout, palette: Palette, scenery: Scenery, reducedMotion: boolean) {
-    const { width, height, deviceScale } = layout;
-    const paint = (sheet: PaintSheet): void => paintSky(sheet, layout, palette, scenery);
-    this.#sky = paintPicture(width, height, Math.min(deviceScale, 1.5), palette.grainAlpha, paint, 'opaque');
-    const tall = Math.round(layout.groundY * 0.72);
-    this.#clouds = paintPicture(TILE_PX, tall, 1, palette.grainAlpha * 0.8, (sheet) =>
-      paintClouds(sheet, layout, palette, scenery),
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { layout, palette } = staging;
+    const { width, height, deviceScale, groundY } = layout;
+    const fine = Math.min(deviceScale, 1.5);
+    const paint = (sheet: PaintSheet): void => paintSky(sheet, staging);
+    this.#sky = paintPicture(width, height, fine, palette.grainAlpha, paint, 'opaque');
+    this.#clouds = paintPicture(TILE_PX, Math.round(groundY * 0.72), 1, palette.grainAlpha * 0.8, (sheet) =>
+      paintClouds(sheet, staging),
     );
-    this.#drift = !reducedMotion;
   }
 
-  draw(
-    context: Context,
-    layout: Layout,
-    scrollPx: number,
-    timeS: number,
-    clouds: boolean,
-    coverY: number,
-  ): void {
+  draw(context: Context, timeS: number, clouds: boolean, coverY: number): void {
+    const { layout, look, camera } = this.#staging;
     // Further down the hills hide it.
     const seen = Math.max(1, Math.min(layout.height, Math.ceil(coverY) + 1));
     layBetween(context, this.#sky, 0, 0, 0, seen, layout.width);
     if (!clouds) return;
-    const travelled = scrollPx * 0.018 + (this.#drift ? timeS * 3 : 0);
+    const travelled = camera.scrollPx * 0.018 + (look.reducedMotion ? 0 : timeS * 3);
     const { width, height, image } = this.#clouds;
     for (let x = wrapOffset(travelled, width); x < layout.width; x += width) {
       context.drawImage(image, snap(x, layout.deviceScale), 0, width, height);
@@ -48,7 +43,7 @@ export class Sky {
   }
 }
 
-function paintSky(sheet: PaintSheet, layout: Layout, palette: Palette, scenery: Scenery): void {
+function paintSky(sheet: PaintSheet, { layout, palette, scenery }: Staging): void {
   const { context } = sheet;
   const gradient = context.createLinearGradient(0, 0, 0, layout.groundY);
   gradient.addColorStop(0, palette.skyTop);
@@ -80,7 +75,7 @@ function paintStars(context: Context, layout: Layout, palette: Palette, seed: nu
   }
 }
 
-function paintClouds(sheet: PaintSheet, layout: Layout, palette: Palette, scenery: Scenery): void {
+function paintClouds(sheet: PaintSheet, { layout, palette, scenery }: Staging): void {
   const { height } = sheet;
   const random = seededStream(scenery.seed + 5);
   const count = scenery.light === 'mist' ? 3 : 5;
@@ -94,14 +89,7 @@ function paintClouds(sheet: PaintSheet, layout: Layout, palette: Palette, scener
 }
 
 /** A cloud cut from one strip: flat below, lobes above, with a second thinner strip tucked behind. */
-function paintCloud(
-  sheet: PaintSheet,
-  palette: Palette,
-  x: number,
-  y: number,
-  size: number,
-  lobes: number,
-): void {
+function paintCloud(sheet: PaintSheet, palette: Palette, x: number, y: number, size: number, lobes: number) {
   const { context } = sheet;
   for (const front of [false, true]) {
     const shift = front ? 0 : size * 0.7;

@@ -3,33 +3,13 @@
  * For parts of bike, rider and dog that keep their shape.
  */
 import type { Context } from '../paint/pen.ts';
-import { createSheet, finish, type Picture, type PaintSheet } from '../paint/sheet.ts';
+import { createSheet, finish, type PaintSheet } from '../paint/sheet.ts';
 import type { ScenePlace } from './place.ts';
 
 /** A painted piece that knows where it belongs. */
 export interface Sprite {
   /** Lays the piece; the context is scaled to metres. */
   draw(context: Context): void;
-}
-
-class PaintedSprite implements Sprite {
-  readonly #picture: Picture;
-  readonly #left: number;
-  readonly #top: number;
-  readonly #width: number;
-  readonly #height: number;
-
-  constructor(picture: Picture, left: number, top: number, width: number, height: number) {
-    this.#picture = picture;
-    this.#left = left;
-    this.#top = top;
-    this.#width = width;
-    this.#height = height;
-  }
-
-  draw(context: Context): void {
-    context.drawImage(this.#picture.image, this.#left, this.#top, this.#width, this.#height);
-  }
 }
 
 /** Paints the box `left, top, width, height` (m) at `pxPerM` device pixels per metre. */
@@ -46,7 +26,8 @@ export function paintSprite(
   context.setTransform(canvas.width / width, 0, 0, canvas.height / height, 0, 0);
   context.translate(-left, -top);
   paint(context, sheet);
-  return new PaintedSprite(finish(sheet), left, top, width, height);
+  const { image } = finish(sheet);
+  return { draw: (onto) => onto.drawImage(image, left, top, width, height) };
 }
 
 /** A painted piece that is big and seldom turns by much. */
@@ -58,33 +39,6 @@ export interface HeldSprite {
 /** A kept copy is good until its direction is off by so much (rad): a third of a pixel at its far end. */
 const TURNED_ANEW_RAD = 0.0025;
 
-class Held implements HeldSprite {
-  readonly #sprite: Sprite;
-  readonly #sheet: PaintSheet;
-  readonly #middle: number;
-  #turnRad = Number.NaN;
-
-  constructor(sprite: Sprite, sidePx: number) {
-    this.#sprite = sprite;
-    this.#sheet = createSheet(sidePx, sidePx, 1);
-    this.#middle = sidePx / 2;
-  }
-
-  draw(context: Context, place: ScenePlace): void {
-    const middle = this.#middle;
-    if (!(Math.abs(place.turnRad - this.#turnRad) < TURNED_ANEW_RAD)) {
-      this.#turnRad = place.turnRad;
-      const { context: kept } = this.#sheet;
-      kept.setTransform(1, 0, 0, 1, 0, 0);
-      kept.clearRect(0, 0, middle * 2, middle * 2);
-      place.homeAt(kept, middle, middle);
-      this.#sprite.draw(kept);
-    }
-    context.setTransform(1, 0, 0, 1, 0, 0);
-    context.drawImage(this.#sheet.canvas, Math.round(place.x) - middle, Math.round(place.y) - middle);
-  }
-}
-
 /**
  * Like `paintSprite`, for a piece that costs too much to be turned in every frame: a turned copy is kept for as long as
  * the direction stays, and laid without turning.
@@ -93,8 +47,23 @@ export function holdSprite(...box: Parameters<typeof paintSprite>): HeldSprite {
   const [left, top, width, height, pxPerM] = box;
   const farX = Math.max(-left, left + width);
   const farY = Math.max(-top, top + height);
-  const reach = Math.ceil(Math.sqrt(farX * farX + farY * farY) * pxPerM) + 2;
-  return new Held(paintSprite(...box), reach * 2);
+  const middle = Math.ceil(Math.sqrt(farX * farX + farY * farY) * pxPerM) + 2;
+  const sprite = paintSprite(...box);
+  const { canvas, context: kept } = createSheet(middle * 2, middle * 2, 1);
+  let turnRad = Number.NaN;
+  return {
+    draw(context, place) {
+      if (!(Math.abs(place.turnRad - turnRad) < TURNED_ANEW_RAD)) {
+        turnRad = place.turnRad;
+        kept.setTransform(1, 0, 0, 1, 0, 0);
+        kept.clearRect(0, 0, middle * 2, middle * 2);
+        place.homeAt(kept, middle, middle);
+        sprite.draw(kept);
+      }
+      context.setTransform(1, 0, 0, 1, 0, 0);
+      context.drawImage(canvas, Math.round(place.x) - middle, Math.round(place.y) - middle);
+    },
+  };
 }
 
 /** Turned pieces are painted a little finer than they are shown, so that turning does not blur them. */

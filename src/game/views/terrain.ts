@@ -21,13 +21,11 @@ import { castShadow, dropShadow, mix, withAlpha } from '../paint/sheet.ts';
 import { scattered, type SheetJob, wrapped } from './sheetJob.ts';
 import { paintGrove, paintVillage, paintWoods } from './woods.ts';
 
-/** One sheet: its outline, and how far it slides and sinks with the road. */
+/** How one sheet is cut. */
 export interface Recipe {
-  /** Mean height of the crest above the ground line, as a share of it. */
+  /** Mean height of the crest above the ground line, as a share of it, and how far the outline strays from it. */
   readonly crest: number;
   readonly rough: number;
-  readonly slide: number;
-  readonly sink: number;
   readonly form: 'waves' | 'peaks' | 'flat';
   /** Lower sheets glued on in front. */
   readonly folds: 0 | 1 | 2;
@@ -35,49 +33,25 @@ export interface Recipe {
   readonly roomPx: number;
 }
 
-type Recipes = readonly [Recipe, Recipe, Recipe, Recipe];
-
 /** A land. */
 interface Terrain {
-  readonly recipes: Recipes;
+  /** From the farthest sheet to the nearest. */
+  readonly recipes: readonly [Recipe, Recipe, Recipe, Recipe];
   /** What stands on the crest, half hidden behind the sheet that is laid over it. */
   readonly behind: (job: SheetJob) => void;
   /** What lies on the sheet. */
   readonly front: (job: SheetJob) => void;
 }
 
-const SLIDES = [
-  { slide: 0.05, sink: 0.03 },
-  { slide: 0.11, sink: 0.07 },
-  { slide: 0.22, sink: 0.15 },
-  { slide: 0.42, sink: 0.3 },
-] as const;
-
-type Cut = readonly [
-  crest: number,
-  rough: number,
-  form: Recipe['form'],
-  folds: Recipe['folds'],
-  roomPx: number,
-];
-
-function recipesOf(cuts: readonly [Cut, Cut, Cut, Cut]): Recipes {
-  const one = (depth: 0 | 1 | 2 | 3): Recipe => {
-    const [crest, rough, form, folds, roomPx] = cuts[depth];
-    return { crest, rough, form, folds, roomPx, ...SLIDES[depth] };
-  };
-  return [one(0), one(1), one(2), one(3)];
-}
-
 const at = <T>(list: readonly T[], index: number): T => list[index] as T;
 
 const VALLEY: Terrain = {
-  recipes: recipesOf([
-    [0.44, 0.105, 'waves', 2, 90],
-    [0.3, 0.085, 'waves', 2, 90],
-    [0.165, 0.066, 'waves', 2, 90],
-    [0.03, 0.045, 'waves', 2, 90],
-  ]),
+  recipes: [
+    { crest: 0.44, rough: 0.105, form: 'waves', folds: 2, roomPx: 90 },
+    { crest: 0.3, rough: 0.085, form: 'waves', folds: 2, roomPx: 90 },
+    { crest: 0.165, rough: 0.066, form: 'waves', folds: 2, roomPx: 90 },
+    { crest: 0.03, rough: 0.045, form: 'waves', folds: 2, roomPx: 90 },
+  ],
   behind: (job) => {
     paintWoods(job, job.shaded(job.depth === 3 ? 0.02 : 0.1));
     if (job.depth === 1) paintVillage(job);
@@ -87,12 +61,12 @@ const VALLEY: Terrain = {
 
 /** Rows of trees without a gap; the nearer ones are trunks whose crowns leave the picture. */
 const FOREST: Terrain = {
-  recipes: recipesOf([
-    [0.36, 0.05, 'waves', 0, 110],
-    [0.26, 0.045, 'waves', 0, 150],
-    [0.13, 0.035, 'waves', 1, 330],
-    [0.02, 0.03, 'waves', 1, 400],
-  ]),
+  recipes: [
+    { crest: 0.36, rough: 0.05, form: 'waves', folds: 0, roomPx: 110 },
+    { crest: 0.26, rough: 0.045, form: 'waves', folds: 0, roomPx: 150 },
+    { crest: 0.13, rough: 0.035, form: 'waves', folds: 1, roomPx: 330 },
+    { crest: 0.02, rough: 0.03, form: 'waves', folds: 1, roomPx: 400 },
+  ],
   behind: (job) => {
     const { sheet, context, depth, size, random, shaded } = job;
     if (depth < 2) {
@@ -123,12 +97,12 @@ const FOREST: Terrain = {
 };
 
 const COAST: Terrain = {
-  recipes: recipesOf([
-    [0.3, 0.035, 'waves', 1, 120],
-    [0.25, 0, 'flat', 0, 60],
-    [0.075, 0.045, 'waves', 1, 60],
-    [0, 0.04, 'waves', 1, 90],
-  ]),
+  recipes: [
+    { crest: 0.3, rough: 0.035, form: 'waves', folds: 1, roomPx: 120 },
+    { crest: 0.25, rough: 0, form: 'flat', folds: 0, roomPx: 60 },
+    { crest: 0.075, rough: 0.045, form: 'waves', folds: 1, roomPx: 60 },
+    { crest: 0, rough: 0.04, form: 'waves', folds: 1, roomPx: 90 },
+  ],
   behind: (job) => {
     const { sheet, context, depth, size, palette, tone } = job;
     if (depth === 0) {
@@ -200,12 +174,12 @@ function paintSea(job: SheetJob): void {
 }
 
 const MOOR: Terrain = {
-  recipes: recipesOf([
-    [0.27, 0.028, 'waves', 1, 70],
-    [0.19, 0.03, 'waves', 1, 60],
-    [0.1, 0.032, 'waves', 2, 90],
-    [0.015, 0.03, 'waves', 1, 100],
-  ]),
+  recipes: [
+    { crest: 0.27, rough: 0.028, form: 'waves', folds: 1, roomPx: 70 },
+    { crest: 0.19, rough: 0.03, form: 'waves', folds: 1, roomPx: 60 },
+    { crest: 0.1, rough: 0.032, form: 'waves', folds: 2, roomPx: 90 },
+    { crest: 0.015, rough: 0.03, form: 'waves', folds: 1, roomPx: 100 },
+  ],
   behind: (job) => {
     const { sheet, context, depth, size, palette, tone, shaded } = job;
     const stone = mix(mix(palette.inkSoft, palette.paper, 0.35), tone, 0.35);
@@ -238,12 +212,12 @@ const MOOR: Terrain = {
 };
 
 const PASS: Terrain = {
-  recipes: recipesOf([
-    [0.5, 0.2, 'peaks', 0, 30],
-    [0.3, 0.15, 'peaks', 0, 30],
-    [0.14, 0.06, 'waves', 1, 80],
-    [0.01, 0.04, 'waves', 1, 70],
-  ]),
+  recipes: [
+    { crest: 0.5, rough: 0.2, form: 'peaks', folds: 0, roomPx: 30 },
+    { crest: 0.3, rough: 0.15, form: 'peaks', folds: 0, roomPx: 30 },
+    { crest: 0.14, rough: 0.06, form: 'waves', folds: 1, roomPx: 80 },
+    { crest: 0.01, rough: 0.04, form: 'waves', folds: 1, roomPx: 70 },
+  ],
   behind: (job) => {
     const { context, depth, shaded } = job;
     if (depth !== 2) return;
@@ -291,12 +265,12 @@ function crestAverage({ sheet, crestY }: SheetJob): number {
 }
 
 const TOWN: Terrain = {
-  recipes: recipesOf([
-    [0.36, 0.012, 'waves', 0, 150],
-    [0.25, 0.01, 'waves', 0, 150],
-    [0.1, 0.008, 'waves', 0, 250],
-    [0.0, 0.012, 'waves', 1, 130],
-  ]),
+  recipes: [
+    { crest: 0.36, rough: 0.012, form: 'waves', folds: 0, roomPx: 150 },
+    { crest: 0.25, rough: 0.01, form: 'waves', folds: 0, roomPx: 150 },
+    { crest: 0.1, rough: 0.008, form: 'waves', folds: 0, roomPx: 250 },
+    { crest: 0, rough: 0.012, form: 'waves', folds: 1, roomPx: 130 },
+  ],
   behind: (job) => {
     const { context, depth, size, palette, tone, shaded } = job;
     if (depth === 0)

@@ -7,10 +7,15 @@ import { CHUNK_M } from './layout.ts';
 /** Width of the seamless tiles that scenery is painted on (CSS px). */
 export const TILE_PX = 1792;
 
+/** What is left of `value` after whole spans, from 0 to below `span`. */
+export function remainder(value: number, span: number): number {
+  const into = value % span;
+  return into < 0 ? into + span : into;
+}
+
 /** Left edge of the first tile, from `-tilePx` (exclusive) to 0, after scrolling `scrollPx` to the right. */
 export function wrapOffset(scrollPx: number, tilePx: number): number {
-  const into = scrollPx % tilePx;
-  return into === 0 ? 0 : -(into < 0 ? into + tilePx : into);
+  return 0 - remainder(scrollPx, tilePx);
 }
 
 /** One wave of a hill outline: whole turns per tile, so the outline closes on itself. */
@@ -20,28 +25,21 @@ export interface Wave {
   readonly startTurns: number;
 }
 
+function heightOf(waves: readonly Wave[], x: number, shape: (turns: number) => number): number {
+  let height = 0;
+  for (const wave of waves)
+    height += shape((x / TILE_PX) * wave.turnsPerTile + wave.startTurns) * wave.heightPx;
+  return height;
+}
+
 /** Height of an outline made of waves, in pixels above its base; repeats every tile. */
 export function outlineAt(waves: readonly Wave[], x: number): number {
-  let height = 0;
-  for (const wave of waves) {
-    height += Math.sin(((x / TILE_PX) * wave.turnsPerTile + wave.startTurns) * Math.PI * 2) * wave.heightPx;
-  }
-  return height;
+  return heightOf(waves, x, (turns) => Math.sin(turns * Math.PI * 2));
 }
 
-/** The same with pointed tops and straight flanks, in pixels above its base; repeats every tile. */
+/** The same with pointed tops and straight flanks. */
 export function peaksAt(waves: readonly Wave[], x: number): number {
-  let height = 0;
-  for (const wave of waves) {
-    const turns = (x / TILE_PX) * wave.turnsPerTile + wave.startTurns;
-    height += (1 - 4 * Math.abs(turns - Math.floor(turns) - 0.5)) * wave.heightPx;
-  }
-  return height;
-}
-
-/** Slot of a ring of `slotCount` textures for chunk number `chunk` (may be negative). */
-export function slotOf(chunk: number, slotCount: number): number {
-  return ((chunk % slotCount) + slotCount) % slotCount;
+  return heightOf(waves, x, (turns) => 1 - 4 * Math.abs(turns - Math.floor(turns) - 0.5));
 }
 
 /** Number of the chunk that a place of the road lies on. */

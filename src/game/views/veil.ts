@@ -2,65 +2,64 @@
  * Where the road cannot be seen: a hedge that stands over it from the end of sight onwards, or torn sheets of
  * tissue in mist. Follows the sight of the frame smoothly; draws nothing while sight reaches past the picture.
  */
-import type { Context } from '../paint/pen.ts';
+import { blot, box, type Context } from '../paint/pen.ts';
+import { DARK } from '../paint/plants.ts';
 import type { Palette } from '../paint/palette.ts';
 import { seededStream } from '../paint/seeded.ts';
 import { castShadow, dropShadow, mix, paintPicture, withAlpha } from '../paint/sheet.ts';
 import type { PaintSheet, Picture } from '../paint/sheet.ts';
-import type { Scenery } from '../engine/types.ts';
-import type { Camera, Layout } from './layout.ts';
+import type { Staging } from './staging.ts';
 
 const STEP_PX = 46;
 
 /** Hides what the rider cannot see yet. */
 export class Veil {
-  readonly #mist: boolean;
+  readonly #staging: Staging;
+  /** Two bushes of a hedge, or the tissue of mist alone. */
   readonly #first: Picture;
-  readonly #second: Picture;
+  readonly #second: Picture | null;
   #edgeM = Number.POSITIVE_INFINITY;
 
-  constructor(layout: Layout, palette: Palette, scenery: Scenery) {
-    this.#mist = scenery.light === 'mist';
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    const { layout, palette, scenery } = staging;
     const { width, height, deviceScale, propScale } = layout;
+    const fine = Math.min(deviceScale, 1.5);
     const hedge = (seed: number): Picture =>
-      paintPicture(
-        150 * propScale,
-        268 * propScale,
-        Math.min(deviceScale, 1.5),
-        palette.grainAlpha,
-        (sheet) => paintHedge(sheet, propScale, palette, seed),
+      paintPicture(150 * propScale, 268 * propScale, fine, palette.grainAlpha, (sheet) =>
+        paintHedge(sheet, propScale, palette, seed),
       );
-    this.#first = this.#mist
+    const mist = scenery.light === 'mist';
+    this.#first = mist
       ? paintPicture(width, height, 1, palette.grainAlpha, (sheet) => paintTissue(sheet, palette))
       : hedge(scenery.seed);
-    this.#second = this.#mist ? this.#first : hedge(scenery.seed + 1);
+    this.#second = mist ? null : hedge(scenery.seed + 1);
   }
 
-  draw(context: Context, layout: Layout, camera: Camera, sightM: number, elapsedS: number): void {
+  draw(context: Context, sightM: number, elapsedS: number): void {
+    const { layout, camera } = this.#staging;
     const visibleM = (layout.width - camera.riderX) / layout.pxPerM + 6;
     const target = Math.min(sightM, visibleM);
     if (!Number.isFinite(this.#edgeM)) this.#edgeM = target;
     this.#edgeM += (target - this.#edgeM) * (1 - 1 / (1 + elapsedS * 3));
     if (this.#edgeM >= visibleM - 1) return;
-    const edgeX = camera.screenX(layout, camera.distanceM + this.#edgeM);
-    if (this.#mist) {
-      context.drawImage(this.#first.image, edgeX, 0, this.#first.width, layout.height);
-      return;
-    }
-    this.#drawHedge(context, layout, camera, edgeX);
+    const edgeX = camera.screenX(camera.distanceM + this.#edgeM);
+    if (this.#second !== null) this.#drawHedge(context, edgeX, this.#second);
+    else context.drawImage(this.#first.image, edgeX, 0, this.#first.width, layout.height);
   }
 
   /** Bushes stand at fixed places of the road, so the hedge scrolls with it; the first ones are lower. */
-  #drawHedge(context: Context, layout: Layout, camera: Camera, edgeX: number): void {
+  #drawHedge(context: Context, edgeX: number, second: Picture): void {
+    const { layout, camera } = this.#staging;
     const step = STEP_PX * layout.propScale;
     const scrolled = camera.distanceM * layout.pxPerM - camera.riderX;
     const first = Math.ceil((edgeX + scrolled) / step);
     const last = Math.ceil((layout.width + scrolled) / step) + 2;
     for (let bush = last; bush >= first; bush--) {
       const x = bush * step - scrolled;
-      const { width, height, image } = bush % 2 === 0 ? this.#first : this.#second;
+      const { width, height, image } = bush % 2 === 0 ? this.#first : second;
       const grown = Math.min(1, 0.62 + ((x - edgeX) / step) * 0.13) * (0.93 + ((bush * 37) % 11) * 0.012);
-      const foot = camera.roadY(layout, x) + 54 * layout.propScale;
+      const foot = camera.roadY(x) + 54 * layout.propScale;
       context.drawImage(image, x - width * 0.2, foot - height * grown, width, height * grown);
     }
   }
@@ -72,35 +71,18 @@ function paintHedge(sheet: PaintSheet, size: number, palette: Palette, seed: num
   const random = seededStream(seed + 77);
   const tone = mix(palette.verge, palette.vergeDark, 0.62 + random() * 0.18);
   castShadow(sheet, palette.shadow, 0.42, 10, -4, 1);
-  context.fillStyle = tone;
-  context.beginPath();
-  context.roundRect(16 * size, 26 * size, 104 * size, 232 * size, [
-    52 * size,
-    52 * size,
-    26 * size,
-    26 * size,
-  ]);
-  context.fill();
+  const bush = 'M16 78 A52 52 0 0 1 120 78 V232 A26 26 0 0 1 94 258 H42 A26 26 0 0 1 16 232 Z';
+  blot(context, tone, bush, 0, 0, size);
   dropShadow(context);
   context.globalCompositeOperation = 'source-atop';
-  context.fillStyle = mix(tone, '#10222a', 0.15);
-  context.fillRect(68 * size, 24 * size, 90 * size, 240 * size);
-  context.lineWidth = 1.6 * size;
+  box(context, mix(tone, DARK, 0.15), 68 * size, 24 * size, 90 * size, 240 * size);
   for (let leaf = 0; leaf < 13; leaf++) {
     const x = (26 + random() * 84) * size;
     const y = (44 + random() * 196) * size;
     const turn = -0.6 - random() * 0.9;
-    context.fillStyle = withAlpha(mix(palette.verge, palette.paper, random() * 0.22), 0.75);
-    context.beginPath();
-    context.moveTo(x, y);
-    context.quadraticCurveTo(
-      x - 3 * size,
-      y - 9 * size,
-      x + Math.cos(turn) * 13 * size,
-      y + Math.sin(turn) * 13 * size,
-    );
-    context.quadraticCurveTo(x + 9 * size, y - 2 * size, x, y);
-    context.fill();
+    const tint = withAlpha(mix(palette.verge, palette.paper, random() * 0.22), 0.75);
+    const tip = `${Math.cos(turn) * 13} ${Math.sin(turn) * 13}`;
+    blot(context, tint, `M0 0 Q-3 -9 ${tip} Q9 -2 0 0`, x, y, size);
   }
   context.globalCompositeOperation = 'source-over';
 }

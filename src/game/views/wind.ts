@@ -2,13 +2,11 @@
  * What the wind moves: how far stalks bend, pennants on the roadside posts, and a few pale streaks past the rider
  * on a fast descent. Drawn each frame with a handful of curves.
  */
-import type { Course } from '../../core/course/types.ts';
 import type { RideFrame } from '../../core/ride/types.ts';
 import type { Context } from '../paint/pen.ts';
-import type { Palette } from '../paint/palette.ts';
-import type { Camera, Layout } from './layout.ts';
 import { roadHeightM } from './layout.ts';
 import { postPlaces } from './posts.ts';
+import type { Staging } from './staging.ts';
 
 /**
  * How far a stalk leans over, as a share of its height, positive to the right: steadily away from the wind (a head
@@ -27,38 +25,34 @@ const STREAKS_FROM_MPS = 6.5;
 
 /** Everything that sways. */
 export class Wind {
-  readonly #palette: Palette;
-  readonly #course: Course;
+  readonly #staging: Staging;
   readonly #posts: readonly number[];
-  readonly #still: boolean;
 
-  constructor(palette: Palette, course: Course, reducedMotion: boolean) {
-    this.#palette = palette;
-    this.#course = course;
-    this.#posts = postPlaces(course);
-    this.#still = reducedMotion;
+  constructor(staging: Staging) {
+    this.#staging = staging;
+    this.#posts = postPlaces(staging.course);
   }
 
   /** Pennants stream away from the wind: a head wind blows them towards the rider. */
-  drawPennants(context: Context, layout: Layout, camera: Camera, frame: RideFrame): void {
+  drawPennants(context: Context, frame: RideFrame): void {
+    const { layout, palette, course, camera, look } = this.#staging;
     const strength = Math.min(1, Math.abs(frame.windMps) / 6);
     if (strength < 0.08) return;
     const direction = frame.windMps > 0 ? -1 : 1;
-    const left = camera.distanceM - camera.riderX / layout.pxPerM;
-    const right = camera.distanceM + (layout.width - camera.riderX) / layout.pxPerM;
+    const { leftM, rightM } = camera;
     const size = layout.propScale;
-    context.fillStyle = this.#palette.ink;
-    context.strokeStyle = this.#palette.ink;
+    context.fillStyle = palette.ink;
+    context.strokeStyle = palette.ink;
     context.lineWidth = 1.3 * size;
     for (const m of this.#posts) {
-      if (m < left || m > right) continue;
-      const x = camera.screenX(layout, m);
-      const y = camera.screenY(layout, roadHeightM(this.#course, m)) - 62 * size;
+      if (m < leftM || m > rightM) continue;
+      const x = camera.screenX(m);
+      const y = camera.screenY(roadHeightM(course, m)) - 62 * size;
       context.fillRect(x - size, y - 2 * size, 2 * size, 24 * size);
-      const wave = this.#still ? 0 : Math.sin(frame.timeS * (3 + strength * 7) + m) * 4 * size;
+      const wave = look.reducedMotion ? 0 : Math.sin(frame.timeS * (3 + strength * 7) + m) * 4 * size;
       const length = (12 + 20 * strength) * size;
       const sag = (1 - strength) * 16 * size;
-      context.fillStyle = this.#palette.paper;
+      context.fillStyle = palette.paper;
       context.beginPath();
       context.moveTo(x, y);
       context.quadraticCurveTo(
@@ -76,14 +70,15 @@ export class Wind {
       context.closePath();
       context.fill();
       context.stroke();
-      context.fillStyle = this.#palette.ink;
+      context.fillStyle = palette.ink;
     }
   }
 
   /** Streaks of air past the rider, more and longer the faster they are; none when motion is reduced. */
-  drawStreaks(context: Context, layout: Layout, riderX: number, roadY: number, frame: RideFrame): void {
+  drawStreaks(context: Context, riderX: number, roadY: number, frame: RideFrame): void {
     const strength = Math.min(1, (frame.speedMps - STREAKS_FROM_MPS) / 8);
-    if (this.#still || strength <= 0) return;
+    const { layout, palette, look } = this.#staging;
+    if (look.reducedMotion || strength <= 0) return;
     const scale = layout.riderPxPerM;
     context.lineCap = 'round';
     context.beginPath();
@@ -97,11 +92,11 @@ export class Wind {
     }
     // Pale with a dark rim: seen before a bright sky and before dark woods.
     const wide = Math.max(1.6, 0.022 * scale);
-    context.strokeStyle = this.#palette.ink;
+    context.strokeStyle = palette.ink;
     context.lineWidth = wide * 2;
     context.globalAlpha = 0.14 + 0.16 * strength;
     context.stroke();
-    context.strokeStyle = this.#palette.paper;
+    context.strokeStyle = palette.paper;
     context.lineWidth = wide;
     context.globalAlpha = 0.55 + 0.35 * strength;
     context.stroke();

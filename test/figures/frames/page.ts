@@ -85,6 +85,7 @@ function showRide(): void {
     parent: picture,
     scenery: SCENERY,
     look: LOOK,
+    beside: [],
     ...rideAlong(),
     onBroken: (error) => {
       throw error;
@@ -100,7 +101,13 @@ function showBare(): void {
   picture.append(canvas);
   const context = canvas.getContext('2d');
   if (context === null) throw new Error('no canvas');
-  const stage = new Stage(layoutFor(canvas.width, canvas.height, 1, LOOK.childRider), world, SCENERY, LOOK);
+  const stage = new Stage(
+    layoutFor(canvas.width, canvas.height, 1, LOOK.childRider),
+    world,
+    SCENERY,
+    LOOK,
+    [],
+  );
   let lastMs = performance.now();
   const draw = (timeMs: number): void => {
     const passedS = Math.max(0, timeMs - lastMs) / 1000;

@@ -13,7 +13,8 @@ import type { RideEvent, RideFrame } from '../../core/ride/types.ts';
 import { ChainTopView } from '../views/chainTop.ts';
 import { DrivetrainView } from '../views/drivetrain.ts';
 import { isStuck } from '../views/stuck.ts';
-import { buildHud, type HudElements, readTones, SCALE_HIGH_RPM, SCALE_LOW_RPM } from './dom.ts';
+import { readTones } from '../paint/palette.ts';
+import { buildHud, type HudElements, SCALE_HIGH_RPM, SCALE_LOW_RPM } from './dom.ts';
 import { moodOf } from './face.ts';
 import { buildHelp, type HudHelp } from './help.ts';
 import { RoadAheadView } from './roadAhead.ts';
@@ -21,25 +22,7 @@ import { watchSize } from '../watchSize.ts';
 import { words } from '../../words/words.ts';
 import type { HudAids, HudFormats, HudOptions, LegsShown, MotorShown } from './options.ts';
 
-export type { HudAids, HudFormats, HudOptions } from './options.ts';
-
 const say = words('hud');
-
-/** The running instruments. */
-interface Hud {
-  /** With `unhurried` the machine is drawn less often. */
-  update(frame: RideFrame, unhurried: boolean): void;
-  /** The chain shudders for a moment after a shift under load. */
-  applyEvents(events: readonly RideEvent[]): void;
-  /** `lang` (BCP 47): where it is not in the language of the page. */
-  setCue(text: string | null, lang?: string): void;
-  setRemark(text: string | null): void;
-  /** Next step, marks so far, and the beat. */
-  readonly help: HudHelp;
-  /** Hides what a level does not want shown. */
-  setAids(aids: HudAids): void;
-  destroy(): void;
-}
 
 /** Text is renewed this often (s of ride time, or sooner when the ride jumps). */
 const TEXT_EVERY_S = 0.25;
@@ -50,7 +33,9 @@ const PRESSURES: readonly Pressure[] = ['coast', 'ease', 'steady', 'press'];
 /** From this distance on a stop line is counted down (m). */
 const STOP_SHOWN_M = 120;
 
-class HudView implements Hud {
+/** The running instruments. */
+export class Hud {
+  /** Next step, marks so far, and the beat. */
   readonly help: HudHelp;
   readonly #elements: HudElements;
   readonly #formats: HudFormats;
@@ -71,12 +56,12 @@ class HudView implements Hud {
   #gearShown = true;
   #skippedFrames = 0;
   #seatedUntilS = Number.NEGATIVE_INFINITY;
-  #livelyUntilS = Number.NEGATIVE_INFINITY;
   #markerPx = Number.NaN;
   #cueText = '';
   #remarkText = '';
   #chainKey = Number.NaN;
 
+  /** Puts the instruments into `host`. */
   constructor(host: HTMLElement, formats: HudFormats, options: HudOptions) {
     this.#elements = buildHud(host, formats, options);
     this.#formats = formats;
@@ -125,6 +110,7 @@ class HudView implements Hud {
     this.#road.draw(this.#frame);
   }
 
+  /** With `unhurried` the machine is drawn less often. */
   update(frame: RideFrame, unhurried: boolean): void {
     this.#timeS = frame.timeS;
     this.#frame = frame;
@@ -143,7 +129,8 @@ class HudView implements Hud {
 
   /** A chain that only runs round is shown in every second frame; one that moves across, shudders or dangles in all. */
   #isMachineDue(frame: RideFrame, unhurried: boolean): boolean {
-    const lively = frame.shift !== null || !frame.chainOn || frame.timeS < this.#livelyUntilS;
+    const answers = frame.timeS < Math.max(this.#shudderUntilS, this.#seatedUntilS);
+    const lively = frame.shift !== null || !frame.chainOn || answers;
     const skips = (lively ? 0 : 1) + (unhurried ? 1 : 0);
     this.#skippedFrames = this.#skippedFrames < skips ? this.#skippedFrames + 1 : 0;
     return this.#skippedFrames === 0;
@@ -176,34 +163,26 @@ class HudView implements Hud {
   }
 
   #writeText(frame: RideFrame): void {
-    const {
-      cadence,
-      gear,
-      wanted,
-      speed,
-      distance,
-      plainPressure,
-      stop,
-      stopText,
-      plainSpeed,
-      plainDistance,
-    } = this.#elements;
-    write(cadence, String(Math.round(frame.cadenceRpm)));
+    const elements = this.#elements;
+    write(elements.cadence, String(Math.round(frame.cadenceRpm)));
     // The number is the chain's; what the levers have asked for stands beside it until the chain has followed.
-    write(gear, this.#formats.gearName(frame.gear));
+    write(elements.gear, this.#formats.gearName(frame.gear));
     const { leverGear } = frame;
-    write(wanted, leverGear === frame.gear ? '' : `→ ${this.#formats.gearWanted(frame.gear, leverGear)}`);
-    write(speed, this.#formats.speed(frame.speedMps));
-    write(distance, this.#formats.metres(Math.round(frame.distanceM)));
+    write(
+      elements.wanted,
+      leverGear === frame.gear ? '' : `→ ${this.#formats.gearWanted(frame.gear, leverGear)}`,
+    );
+    write(elements.speed, this.#formats.speed(frame.speedMps));
+    write(elements.distance, this.#formats.metres(Math.round(frame.distanceM)));
     const { plain } = this.#formats;
     if (plain !== null) {
-      write(plainSpeed, plain.speed(frame.speedMps));
-      write(plainDistance, plain.metres(Math.round(frame.distanceM)));
+      write(elements.plainSpeed, plain.speed(frame.speedMps));
+      write(elements.plainDistance, plain.metres(Math.round(frame.distanceM)));
     }
-    write(plainPressure, frame.pressure);
+    write(elements.plainPressure, frame.pressure);
     const near = frame.stopInM !== null && frame.stopInM <= STOP_SHOWN_M;
-    stop.hidden = !near;
-    if (near) write(stopText, this.#formats.metres(Math.max(0, Math.round(frame.stopInM ?? 0))));
+    elements.stop.hidden = !near;
+    if (near) write(elements.stopText, this.#formats.metres(Math.max(0, Math.round(frame.stopInM ?? 0))));
   }
 
   #writeStates(frame: RideFrame): void {
@@ -235,6 +214,7 @@ class HudView implements Hud {
       : say(`motor-${motorShown(frame.motor)}`, { speed: this.#formats.helpLimit });
   }
 
+  /** The chain shudders for a moment after a shift under load. */
   applyEvents(events: readonly RideEvent[]): void {
     for (const event of events) {
       if (event.kind === 'shift-done' && event.derailleur === 'rear' && event.load <= CLEAN_LOAD) {
@@ -243,7 +223,6 @@ class HudView implements Hud {
       }
       const heavy = event.kind === 'shift-done' && event.load >= HEAVY_LOAD;
       if (heavy || event.kind === 'shift-hung') this.#shudderUntilS = this.#timeS + SHUDDER_S;
-      this.#livelyUntilS = Math.max(this.#shudderUntilS, this.#seatedUntilS);
     }
   }
 
@@ -254,6 +233,7 @@ class HudView implements Hud {
     dataset['breath'] = dataset['breath'] === 'out' ? 'again' : 'out';
   }
 
+  /** `lang` (BCP 47): where it is not in the language of the page. */
   setCue(text: string | null, lang?: string): void {
     if (this.#cueText === (text ?? '')) return;
     this.#cueText = text ?? '';
@@ -268,6 +248,7 @@ class HudView implements Hud {
     show(this.#elements.remark, this.#remarkText);
   }
 
+  /** Hides what a level does not want shown. */
   setAids(aids: HudAids): void {
     this.#gearShown = aids.gear;
     for (const element of this.#elements.root.querySelectorAll<HTMLElement>('[data-aid]')) {
@@ -322,11 +303,6 @@ function writeFitting(element: HTMLElement, text: string): void {
 function show(element: HTMLElement, text: string): void {
   element.classList.toggle('hud-empty', text === '');
   write(element, text);
-}
-
-/** Puts the instruments into `root`. */
-export function createHud(root: HTMLElement, formats: HudFormats, options: HudOptions): Hud {
-  return new HudView(root, formats, options);
 }
 
 /** Turning so much slower than the band, or faster (rpm), is told in a word. */
