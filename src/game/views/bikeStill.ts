@@ -61,8 +61,9 @@ export function paintStill(context: Context, parts: BikeParts): void {
 /** A thin rim of paper round wheels and frame lifts the bike off dark woods. */
 function drawHalo(context: Context, parts: BikeParts): void {
   const { rear, front, seatTubeTop, saddle, headTop, headLow, stem, bar, wheelRadius } = parts.shape;
+  const { paper } = parts.palette;
   context.globalAlpha = parts.haloAlpha;
-  context.strokeStyle = parts.palette.paper;
+  context.strokeStyle = paper;
   context.lineCap = 'round';
   context.lineJoin = 'round';
   context.lineWidth = 0.03;
@@ -71,7 +72,6 @@ function drawHalo(context: Context, parts: BikeParts): void {
   context.moveTo(front.x + wheelRadius, front.y);
   context.arc(front.x, front.y, wheelRadius, 0, Math.PI * 2);
   context.stroke();
-  const { paper } = parts.palette;
   line(context, paper, 0.056, at(seatTubeTop), AXLE, at(headLow), at(headTop, 0, 0.03), at(seatTubeTop));
   lines(
     context,

@@ -11,29 +11,29 @@ import type { MachineTones } from '../paint/palette.ts';
 import { deviceScale, sizeCanvas } from '../paint/sheet.ts';
 import { pitchRadiusMm } from './toothing.ts';
 
-/** Places of all rings and sprockets across the bike, from its mid plane outwards (mm). */
-interface AcrossMm {
-  readonly rings: readonly number[];
-  readonly sprockets: readonly number[];
-}
-
-/** Smallest ring lies innermost, smallest sprocket outermost. */
-export function acrossOf(bike: Bike): AcrossMm {
+/** Places of all rings and sprockets across the bike, from its mid plane outwards (mm): the smallest ring lies innermost, the smallest sprocket outermost. */
+export function acrossOf(bike: Bike) {
   return {
     rings: bike.chainringsTeeth.map((_, index) => ringPlaceMm(bike, index)),
     sprockets: bike.sprocketsTeeth.map((_, index) => sprocketPlaceMm(bike, index)),
   };
 }
 
+/** The wheels on one axle: where it lies on the screen (CSS px), their places across and their radii (mm). */
+interface Axle {
+  readonly x: number;
+  readonly acrossMm: readonly number[];
+  readonly radiiMm: readonly number[];
+}
+
 export class ChainTopView {
   readonly #context: Context;
-  readonly #canvas: HTMLCanvasElement;
-  readonly #deviceScale: number;
-  readonly #bike: Bike;
+  readonly #deviceScale = deviceScale();
   readonly #tones: MachineTones;
-  readonly #across: AcrossMm;
-  readonly #width: number;
   readonly #height: number;
+  readonly #rings: Axle;
+  readonly #sprockets: Axle;
+  /** CSS pixels for each millimetre along the bike. */
   readonly #along: number;
   readonly #middleMm: number;
   /** How much wider than long the picture is drawn, rounded. */
@@ -41,30 +41,21 @@ export class ChainTopView {
 
   /** `width` and `height` in CSS pixels; the front of the bike is to the right. */
   constructor(canvas: HTMLCanvasElement, bike: Bike, tones: MachineTones, width: number, height: number) {
-    this.#deviceScale = deviceScale();
     this.#context = sizeCanvas(canvas, width, height);
-    this.#canvas = canvas;
-    this.#bike = bike;
     this.#tones = tones;
-    this.#width = width;
     this.#height = height;
-    this.#across = acrossOf(bike);
-    const all = [...this.#across.rings, ...this.#across.sprockets];
-    const low = Math.min(...all);
-    const high = Math.max(...all);
+    const { rings, sprockets } = acrossOf(bike);
+    const low = Math.min(...rings, ...sprockets);
+    const high = Math.max(...rings, ...sprockets);
     this.#middleMm = (low + high) / 2;
-    const front = this.#ringHalf(bike.chainringsTeeth.length - 1);
-    const back = this.#sprocketHalf(bike.sprocketsTeeth.length - 1);
+    const ringsMm = bike.chainringsTeeth.map(pitchRadiusMm);
+    const sprocketsMm = bike.sprocketsTeeth.map(pitchRadiusMm);
+    const front = ringsMm.at(-1) ?? 0;
+    const back = sprocketsMm.at(-1) ?? 0;
     this.#along = (width - 8) / (bike.chainstayMm + front + back);
+    this.#rings = { x: width - 4 - front * this.#along, acrossMm: rings, radiiMm: ringsMm };
+    this.#sprockets = { x: 4 + back * this.#along, acrossMm: sprockets, radiiMm: sprocketsMm };
     this.widening = Math.max(1, Math.round((height - 16) / Math.max(20, high - low) / this.#along));
-  }
-
-  #ringHalf(index: number): number {
-    return pitchRadiusMm(this.#bike.chainringsTeeth[index] ?? 30);
-  }
-
-  #sprocketHalf(index: number): number {
-    return pitchRadiusMm(this.#bike.sprocketsTeeth[index] ?? 15);
   }
 
   /** Screen line of a place across the bike: outwards is down, as seen by the rider looking at the right side. */
@@ -75,43 +66,32 @@ export class ChainTopView {
   draw(frame: RideFrame): void {
     const context = this.#context;
     context.setTransform(1, 0, 0, 1, 0, 0);
-    context.clearRect(0, 0, this.#canvas.width, this.#canvas.height);
+    context.clearRect(0, 0, context.canvas.width, context.canvas.height);
     context.setTransform(this.#deviceScale, 0, 0, this.#deviceScale, 0, 0);
-    const ringX = this.#width - 4 - this.#ringHalf(this.#bike.chainringsTeeth.length - 1) * this.#along;
-    const rearX = 4 + this.#sprocketHalf(this.#bike.sprocketsTeeth.length - 1) * this.#along;
     context.lineCap = 'round';
-    const sprocketNow = Math.round(frame.chainAtSprocket);
-    const ringNow = Math.round(frame.chainAtRing);
-    for (let i = 0; i < this.#across.sprockets.length; i++) {
-      this.#bar(rearX, this.#across.sprockets[i] ?? 0, this.#sprocketHalf(i), i === sprocketNow);
-    }
-    for (let i = 0; i < this.#across.rings.length; i++) {
-      this.#bar(ringX, this.#across.rings[i] ?? 0, this.#ringHalf(i), i === ringNow);
-    }
+    this.#bars(this.#sprockets, frame.chainAtSprocket);
+    this.#bars(this.#rings, frame.chainAtRing);
     if (!frame.chainOn) return;
-    const fromY = this.#line(sampleAt(this.#across.sprockets, frame.chainAtSprocket));
-    const toY = this.#line(sampleAt(this.#across.rings, frame.chainAtRing));
-    this.#drawChain(rearX, fromY, ringX, toY, frame.crossed);
+    const fromY = this.#line(sampleAt(this.#sprockets.acrossMm, frame.chainAtSprocket));
+    const toY = this.#line(sampleAt(this.#rings.acrossMm, frame.chainAtRing));
+    this.#drawChain(this.#sprockets.x, fromY, this.#rings.x, toY, frame.crossed);
   }
 
-  #bar(x: number, acrossMm: number, halfMm: number, lit: boolean): void {
-    const context = this.#context;
-    const y = this.#line(acrossMm);
-    line(
-      context,
-      lit ? this.#tones.rider : this.#tones.sandDark,
-      lit ? 3.4 : 2,
-      [x - halfMm * this.#along, y],
-      [x + halfMm * this.#along, y],
-    );
+  /** All wheels of an axle; the one that carries the chain, at index `chainAt`, stands out. */
+  #bars({ x, acrossMm, radiiMm }: Axle, chainAt: number): void {
+    const { rider, sandDark } = this.#tones;
+    for (let i = 0; i < acrossMm.length; i++) {
+      const y = this.#line(acrossMm[i] ?? 0);
+      const half = (radiiMm[i] ?? 0) * this.#along;
+      const isLit = i === Math.round(chainAt);
+      line(this.#context, isLit ? rider : sandDark, isLit ? 3.4 : 2, [x - half, y], [x + half, y]);
+    }
   }
 
   /** Straight it is plain ink; crossed it gets an attention edge and rub marks where it scrapes. */
   #drawChain(fromX: number, fromY: number, toX: number, toY: number, crossed: boolean): void {
     const context = this.#context;
-    if (crossed) {
-      line(context, this.#tones.attention, 8, [fromX, fromY], [toX, toY]);
-    }
+    if (crossed) line(context, this.#tones.attention, 8, [fromX, fromY], [toX, toY]);
     line(context, this.#tones.ink, 3, [fromX, fromY], [toX, toY]);
     if (!crossed) return;
     const side = toY > fromY ? -1 : 1;

@@ -29,7 +29,6 @@ const LINK_PHASES = 12;
 
 /** The close-up of one bike on one canvas. */
 export class DrivetrainView {
-  readonly #canvas: HTMLCanvasElement;
   readonly #context: Context;
   readonly #bike: Bike;
   readonly #tones: MachineTones;
@@ -43,10 +42,8 @@ export class DrivetrainView {
   readonly #arm: Sprite;
   readonly #cage: Sprite;
   readonly #place = new ScenePlace();
-  readonly #scale: number;
-  readonly #originX: number;
-  readonly #originY: number;
-  readonly #deviceScale: number;
+  /** Device pixels for each millimetre. */
+  readonly #pxPerMm: number;
   readonly #still: boolean;
   #chainLine = new Path2D();
   /** The chain as it lies now, at each place of its links that was needed so far. */
@@ -65,8 +62,6 @@ export class DrivetrainView {
     still: boolean,
   ) {
     this.#still = still;
-    this.#deviceScale = deviceScale();
-    this.#canvas = canvas;
     this.#context = sizeCanvas(canvas, width, height);
     this.#bike = bike;
     this.#tones = tones;
@@ -80,18 +75,17 @@ export class DrivetrainView {
     const top = Math.max(bigSprocket, bigRing - this.#route.ring.y);
     const under = this.#route.hasCage ? this.#route.cageMm + 58 : 10;
     const low = Math.max(bigRing + this.#route.ring.y, bigSprocket + under);
-    this.#scale = Math.min(
-      (width - 6) / (bike.chainstayMm + bigRing + bigSprocket),
-      (height - 6) / (top + low),
-    );
-    const used = (bike.chainstayMm + bigRing + bigSprocket) * this.#scale;
-    this.#originX = (width - used) / 2 + bigSprocket * this.#scale;
-    this.#originY = (height - (top + low) * this.#scale) / 2 + top * this.#scale;
-    const device = this.#scale * this.#deviceScale;
-    this.#pulley = paintCogs([PULLEY_TEETH], device, tones, -1, false);
-    this.#arm = paintArm(pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 30) * 0.78, device, tones);
-    this.#cage = paintCage(this.#route.cageMm, device, tones);
-    this.#place.set(this.#originX * this.#deviceScale, this.#originY * this.#deviceScale, 0, device);
+    const long = bike.chainstayMm + bigRing + bigSprocket;
+    const scale = Math.min((width - 6) / long, (height - 6) / (top + low));
+    const x = (width - long * scale) / 2 + bigSprocket * scale;
+    const y = (height - (top + low) * scale) / 2 + top * scale;
+    const device = deviceScale();
+    const pxPerMm = scale * device;
+    this.#pxPerMm = pxPerMm;
+    this.#place.set(x * device, y * device, 0, pxPerMm);
+    this.#pulley = paintCogs([PULLEY_TEETH], pxPerMm, tones, -1, false);
+    this.#arm = paintArm(pitchRadiusMm(bike.chainringsTeeth.at(-1) ?? 30) * 0.78, pxPerMm, tones);
+    this.#cage = paintCage(this.#route.cageMm, pxPerMm, tones);
   }
 
   /**
@@ -102,7 +96,7 @@ export class DrivetrainView {
     const context = this.#context;
     this.#layChain(frame);
     context.setTransform(1, 0, 0, 1, 0, 0);
-    context.clearRect(0, 0, this.#canvas.width, this.#canvas.height);
+    context.clearRect(0, 0, context.canvas.width, context.canvas.height);
     if (this.#shellMm !== null) this.#drawHub(frame, this.#shellMm, seated);
     const ratio = frame.ringTeeth / frame.sprocketTeeth;
     const sprocketTurn = frame.crankTurns * ratio * Math.PI * 2;
@@ -205,9 +199,8 @@ export class DrivetrainView {
 
   /** All sprockets turn as one, so they are one picture for each that can carry the chain. */
   #cassette(lit: number): Sprite {
-    const device = this.#scale * this.#deviceScale;
     const cogs =
-      this.#cassettes[lit] ?? paintCogs(this.#bike.sprocketsTeeth, device, this.#tones, lit, false);
+      this.#cassettes[lit] ?? paintCogs(this.#bike.sprocketsTeeth, this.#pxPerMm, this.#tones, lit, false);
     this.#cassettes[lit] = cogs;
     return cogs;
   }
@@ -222,7 +215,7 @@ export class DrivetrainView {
     let cog = store[now];
     if (!cog) {
       const shown = inFront ? teeth.slice(now + 1) : teeth.slice(0, now + 1);
-      cog = paintCogs(shown, this.#scale * this.#deviceScale, this.#tones, inFront ? -1 : now, true);
+      cog = paintCogs(shown, this.#pxPerMm, this.#tones, inFront ? -1 : now, true);
       store[now] = cog;
     }
     this.#lay(cog, x, y, crankRad(frame));
@@ -264,7 +257,8 @@ export class DrivetrainView {
   }
 
   #paintChainPhase(phase: number): HTMLCanvasElement {
-    const { canvas, context } = createSheet(this.#canvas.width, this.#canvas.height, 1);
+    const { width, height } = this.#context.canvas;
+    const { canvas, context } = createSheet(width, height, 1);
     this.#place.home(context);
     this.#strokeChain(context, this.#chainLine, (phase / LINK_PHASES) * 2 * CHAIN_PITCH_MM);
     this.#chainPhases[phase] = canvas;
