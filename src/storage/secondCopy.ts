@@ -121,8 +121,11 @@ async function takes(cache: Cache, bytes: number): Promise<boolean> {
 async function written(cache: Cache, address: string, text: string): Promise<boolean> {
   await cache.put(address, new Response(text));
   const back = await cache.match(address);
-  const isRead = back?.text().then((kept) => kept === text);
-  return (await isRead?.catch(() => takes(cache, text.length))) ?? false;
+  try {
+    return (await back?.text()) === text;
+  } catch {
+    return takes(cache, text.length);
+  }
 }
 
 function addressOf({ store, key }: CopyPlace): string {
