@@ -7,7 +7,6 @@ import { BadInput } from './badInput.ts';
 /** A flag takes a value (`text`) or stands alone (`switch`). */
 export type FlagKind = 'text' | 'switch';
 
-/** What was given. */
 export interface Args {
   readonly values: ReadonlyMap<string, string>;
   readonly switches: ReadonlySet<string>;

@@ -25,12 +25,10 @@ export function named<T extends { readonly id: string }>(kind: string, id: strin
   );
 }
 
-/** The bike after `--bike`. */
 export function bikeFrom(args: Args): Bike {
   return named('bike', needed(args, 'bike', 'a bike'), BIKES);
 }
 
-/** The rider after `--rider`. */
 export function riderFrom(args: Args): Rider {
   return named('rider', needed(args, 'rider', 'a rider'), RIDERS);
 }

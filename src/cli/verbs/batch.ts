@@ -23,7 +23,6 @@ import type { Verb } from '../common/verb.ts';
 /** One ride as a row; the names are the columns. */
 export type BatchRow = ReturnType<typeof rowsOfGroup>[number];
 
-/** Rides over one road by one rider on one bike. */
 interface BatchGroup {
   readonly level: Level;
   readonly bike: Bike;
@@ -76,7 +75,6 @@ export function batchAnswer(args: Args, rows: readonly BatchRow[]): ReturnType<V
   return { json: { rides: rows.length, out: path }, text: said };
 }
 
-/** The groups that are asked for, in order. */
 export function groupsOf(args: Args): BatchGroup[] {
   shapeOf(args);
   const files = listOf(args, 'levels', 'levels: files with commas between them, or "bundled"');

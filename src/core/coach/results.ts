@@ -10,7 +10,6 @@ import type { RideReport, Timing } from './types.ts';
 /** What the rider thinks of the dearest pitch, or that no guess was wanted. */
 export type Guess = Timing | 'skipped';
 
-/** What a finished ride hands over. */
 export interface RideResult {
   readonly level: Level;
   /** Address of the same ride again, as behind `#ride/`. */

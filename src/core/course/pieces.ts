@@ -179,9 +179,7 @@ function shuffled(n: number, random: Random): number[] {
   const list = Array.from({ length: n }, (_, i) => i);
   for (let i = n - 1; i > 0; i -= 1) {
     const j = Math.floor(random() * (i + 1));
-    const a = list[i] as number;
-    list[i] = list[j] as number;
-    list[j] = a;
+    [list[i], list[j]] = [list[j] as number, list[i] as number];
   }
   return list;
 }

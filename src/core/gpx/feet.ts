@@ -3,7 +3,7 @@
  * about, never changed unasked.
  */
 import type { HeightUnit } from './choose.ts';
-import type { CleanLine } from './line.ts';
+import type { Trail } from './trail.ts';
 import { timedPoints } from './lists.ts';
 import { type RoadQuestion, roadNote } from './types.ts';
 import { M_PER_FOOT } from './values.ts';
@@ -25,8 +25,8 @@ interface Ridden {
   readonly recorded: { readonly atM: readonly number[]; readonly timeS: readonly number[] };
 }
 
-export function inMetres(line: CleanLine, unit: HeightUnit = 'metres'): CleanLine {
-  return unit === 'metres' ? line : { ...line, heightM: line.heightM.map((feet) => feet * M_PER_FOOT) };
+export function inMetres(trail: Trail, unit: HeightUnit = 'metres'): Trail {
+  return unit === 'metres' ? trail : { ...trail, heightM: trail.heightM.map((feet) => feet * M_PER_FOOT) };
 }
 
 /** The question whether the heights are feet, where metres are hard to believe. */

@@ -7,7 +7,6 @@ import { openPacked, type Packing } from './packed.ts';
 import { createGpxReader } from './reader.ts';
 import { type GpxResult, refused } from './types.ts';
 
-/** Takes bytes as they come. */
 interface GpxBytes {
   /** False once the file is refused; the rest of it need not be read then. */
   push(bytes: Uint8Array): boolean;
@@ -81,7 +80,6 @@ function refusing(refusal: ReturnType<typeof refused>): GpxBytes {
   return { push: () => false, end: () => refusal };
 }
 
-/** Reads a whole file at once. */
 export function readGpx(bytes: Uint8Array, openDecoder: OpenDecoder): GpxResult {
   const file = createGpxBytes(openDecoder);
   file.push(bytes);

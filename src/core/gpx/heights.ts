@@ -1,8 +1,8 @@
 /**
- * Judges the heights along a line before they are smoothed: lone spikes, missing ones, noise, whole metres. Takes
+ * Judges the heights along a trail before they are smoothed: lone spikes, missing ones, noise, whole metres. Takes
  * the spikes out; everything else is only measured, so that the quality of a road has its reasons.
  */
-import type { CleanLine } from './line.ts';
+import type { Trail } from './trail.ts';
 import { median } from './lists.ts';
 
 /** A height is a lone spike if the ground would be steeper than a road on both sides, up and down again… */
@@ -17,23 +17,23 @@ const ENOUGH_HEIGHTS = 10;
 /** Heights with what is known about them. */
 export type JudgedHeights = Readonly<ReturnType<typeof judgeHeights>>;
 
-export function judgeHeights(line: CleanLine) {
-  const { heightM: measuredM, zeroCount } = withoutZeroRuns(line);
-  const { heightM, spikeCount } = withoutSpikes(line.atM, measuredM);
+export function judgeHeights(trail: Trail) {
+  const { heightM: measuredM, zeroCount } = withoutZeroRuns(trail);
+  const { heightM, spikeCount } = withoutSpikes(trail.atM, measuredM);
   const known = heightM.filter((height) => !Number.isNaN(height));
   return {
     /** NaN where unknown. */
     heightM,
     knownCount: known.length,
     /** Places for which no height was written that could be read. */
-    unknownCount: line.heightM.filter(Number.isNaN).length,
+    unknownCount: trail.heightM.filter(Number.isNaN).length,
     spikeCount,
     /** Heights of exactly zero that were none. */
     zeroCount,
-    /** Share of the line's length on which no height is known near enough (0 to 1). */
-    missingShare: missingShare(line, measuredM),
+    /** Share of the trail's length on which no height is known near enough (0 to 1). */
+    missingShare: missingShare(trail, measuredM),
     /** Standard deviation of the heights from point to point (m). */
-    noiseM: noiseOf(line.atM, heightM),
+    noiseM: noiseOf(trail.atM, heightM),
     wholeMetres: known.length >= ENOUGH_HEIGHTS && known.every(Number.isInteger),
     allEqual: known.every((height) => height === known[0]),
   };
@@ -43,7 +43,7 @@ export function judgeHeights(line: CleanLine) {
  * Devices write zero while they know no height. A run of exact zeros is none where the road would have to fall to it,
  * or rise from it, as no road does.
  */
-function withoutZeroRuns({ atM, heightM: written }: CleanLine): { heightM: number[]; zeroCount: number } {
+function withoutZeroRuns({ atM, heightM: written }: Trail): { heightM: number[]; zeroCount: number } {
   const heightM = [...written];
   const known = written.map((_, i) => i).filter((i) => !Number.isNaN(written[i]));
   let zeroCount = 0;
@@ -91,7 +91,7 @@ function withoutSpikes(
 }
 
 /** A straight line between heights that are neighbours all the same stands in for nothing. */
-function missingShare({ atM, lengthM }: CleanLine, heightM: readonly number[]): number {
+function missingShare({ atM, lengthM }: Trail, heightM: readonly number[]): number {
   if (lengthM === 0) return 0;
   let missingM = 0;
   let before = -1;

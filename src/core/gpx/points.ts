@@ -22,7 +22,6 @@ export interface PointSink {
   file(damage: Damage | null): GpxFile;
 }
 
-/** An empty collection. */
 export function pointSink(): PointSink {
   const tracks: { kind: GpxTrack['kind']; segments: PointColumns[] }[] = [];
   const counts = { waypointCount: 0, pointCount: 0, unreadablePoints: 0, unreadableHeights: 0 };

@@ -3,7 +3,7 @@
  * limits are ours; they say how much of a road, or how much of its slope, may be made up or noise.
  */
 import type { JudgedHeights } from './heights.ts';
-import type { CleanLine } from './line.ts';
+import type { Trail } from './trail.ts';
 import { type QualityCode, type RoadNote, roadNote } from './types.ts';
 
 type QualityGrade = 'good' | 'fair' | 'poor';
@@ -14,8 +14,7 @@ export interface Quality {
   readonly reasons: readonly (RoadNote & { readonly grade: QualityGrade })[];
 }
 
-/** What the grade is made from. */
-interface QualityFacts extends JudgedHeights, Pick<CleanLine, 'medianStepM' | 'placeStepM'> {
+interface QualityFacts extends JudgedHeights, Pick<Trail, 'medianStepM' | 'placeStepM'> {
   /** `placeStepM` over the usual distance of points. */
   readonly placeStepRatio: number;
   /** Shares of the road's length (0 to 1). */
@@ -76,7 +75,6 @@ const RULES: readonly Rule[] = [
   { code: 'all-equal', of: (facts) => (facts.allEqual ? 1 : 0), fairFrom: 1, poorFrom: 1, unit: null },
 ];
 
-/** Judges a road. */
 export function qualityOf(facts: QualityFacts): Quality {
   const reasons = RULES.flatMap((rule) => {
     const value = rule.of(facts);

@@ -47,7 +47,6 @@ interface Progress {
   ended: boolean;
 }
 
-/** Starts reading a file. */
 export function createGpxReader(): GpxReader {
   const sink = pointSink();
   const progress: Progress = { damage: null, skippedLines: 0, ended: false };

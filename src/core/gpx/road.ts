@@ -7,7 +7,7 @@ import { choosePoints, type RoadAnswers } from './choose.ts';
 import { cleanHeights, GRID_M, resample } from './grid.ts';
 import { feetQuestion, inMetres } from './feet.ts';
 import { type JudgedHeights, judgeHeights } from './heights.ts';
-import { type CleanLine, cleanLine } from './line.ts';
+import { type Trail, cleanTrail } from './trail.ts';
 import { type Quality, qualityOf } from './quality.ts';
 import { ascentM, fittedSlopes, type HalfWidthM, halfWidthFor, heightsOf, slopeNoisePerM } from './smooth.ts';
 import { type GpxFile, refused, type RoadNote, roadNote, type RoadQuestion } from './types.ts';
@@ -44,11 +44,11 @@ export interface Road {
   readonly problems: readonly RoadNote[];
   readonly questions: readonly RoadQuestion[];
   readonly profile: RoadProfile;
-  readonly holes: CleanLine['holes'];
+  readonly holes: Trail['holes'];
   /** Points in the file. */
   readonly points: number;
   /** When and how it was ridden, for comparison only; never part of a level. NaN where unknown. */
-  readonly recorded: Pick<CleanLine, 'atM' | 'timeS' | 'cadenceRpm' | 'powerW'>;
+  readonly recorded: Pick<Trail, 'atM' | 'timeS' | 'cadenceRpm' | 'powerW'>;
 }
 
 /** A road, or why nothing can be made of the file. */
@@ -67,15 +67,15 @@ export function importRoad(file: GpxFile, answers: RoadAnswers = {}): ImportResu
 function roadOf(file: GpxFile, answers: RoadAnswers): ImportResult {
   const chosen = choosePoints(file, answers);
   if (!chosen.ok) return chosen;
-  const line = inMetres(cleanLine(chosen.points, answers), answers.heights);
-  if (line.lengthM < SHORTEST_LEVEL_M) return tooShort(line.lengthM);
-  if (line.lengthM > LONGEST_ROAD_M) return refused('too-long', { lengthM: line.lengthM });
-  const heights = judgeHeights(line);
+  const trail = inMetres(cleanTrail(chosen.points, answers), answers.heights);
+  if (trail.lengthM < SHORTEST_LEVEL_M) return tooShort(trail.lengthM);
+  if (trail.lengthM > LONGEST_ROAD_M) return refused('too-long', { lengthM: trail.lengthM });
+  const heights = judgeHeights(trail);
   if (heights.knownCount < 2)
     return file.unreadableHeights > 0
       ? refused('no-readable-elevation', { pointCount: file.unreadableHeights }, 'elevation')
       : refused('no-elevation', {}, 'elevation');
-  const road = makeRoad(file, line, heights, chosen);
+  const road = makeRoad(file, trail, heights, chosen);
   const perhapsFeet = answers.heights === undefined ? feetQuestion(road) : [];
   return { ok: true, road: { ...road, questions: [...road.questions, ...perhapsFeet] } };
 }
@@ -87,35 +87,35 @@ function tooShort(lengthM: number): ImportResult {
 
 function makeRoad(
   file: GpxFile,
-  line: CleanLine,
+  trail: Trail,
   heights: JudgedHeights,
   chosen: { readonly questions: readonly RoadQuestion[]; readonly notes: readonly RoadNote[] },
 ): Road {
-  const raw = resample(line.atM, heights.heightM);
+  const raw = resample(trail.atM, heights.heightM);
   const { samples, bridgedCount, jumpCount } = cleanHeights(raw);
   const bridgedShare = bridgedCount / samples.length;
   const halfWidthM = halfWidthFor(heights.noiseM, bridgedShare);
   const profile = smoothProfile(raw, samples, halfWidthM);
   const { slopesRatio } = profile;
-  const { medianStepM, placeStepM } = line;
+  const { medianStepM, placeStepM } = trail;
   const quality = qualityOf({
     ...heights,
     medianStepM,
     placeStepM,
     placeStepRatio: placeStepM / Math.max(1, medianStepM),
-    holeShare: line.holes.reduce((sumM, hole) => sumM + hole.toM - hole.fromM, 0) / line.lengthM,
+    holeShare: trail.holes.reduce((sumM, hole) => sumM + hole.toM - hole.fromM, 0) / trail.lengthM,
     bridgedShare,
     jumpCount,
     halfWidthM,
     slopeNoiseRatio: heights.noiseM * slopeNoisePerM(halfWidthM),
-    pointCount: line.atM.length,
+    pointCount: trail.atM.length,
   });
-  const cadence = believableCadence(line.cadenceRpm);
+  const cadence = believableCadence(trail.cadenceRpm);
   const cappedM = slopesRatio.filter((slope) => Math.abs(slope) > STEEPEST_RATIO).length * GRID_M;
   const steepestRatio = slopesRatio.reduce((a, b) => Math.max(a, b), 0);
   const steepestDescentRatio = slopesRatio.reduce((a, b) => Math.min(a, b), 0);
   return {
-    lengthM: line.lengthM,
+    lengthM: trail.lengthM,
     ascentM: ascentM(profile.heightsM),
     steepestRatio,
     steepestDescentRatio,
@@ -125,17 +125,17 @@ function makeRoad(
     problems: [
       ...fileNotes(file),
       ...chosen.notes,
-      ...line.notes,
+      ...trail.notes,
       ...heightNotes(heights, file.unreadableHeights),
-      ...timeNotes(line),
+      ...timeNotes(trail),
       ...cadence.notes,
       ...capNotes(cappedM, Math.max(steepestRatio, -steepestDescentRatio)),
     ],
-    questions: [...chosen.questions, ...line.questions],
+    questions: [...chosen.questions, ...trail.questions],
     profile,
-    holes: line.holes,
+    holes: trail.holes,
     points: file.pointCount,
-    recorded: { atM: line.atM, timeS: line.timeS, cadenceRpm: cadence.cadenceRpm, powerW: line.powerW },
+    recorded: { atM: trail.atM, timeS: trail.timeS, cadenceRpm: cadence.cadenceRpm, powerW: trail.powerW },
   };
 }
 
@@ -173,7 +173,7 @@ function heightNotes(
   ];
 }
 
-function timeNotes({ timeS }: CleanLine): RoadNote[] {
+function timeNotes({ timeS }: Trail): RoadNote[] {
   const known = timeS.filter((time) => !Number.isNaN(time));
   const backwards = known.filter((time, i) => i > 0 && time < (known[i - 1] as number)).length;
   return backwards === 0 ? [] : [roadNote('time', 'time-backwards', { pointCount: backwards })];

@@ -7,7 +7,6 @@ import { hardestStretch } from './hardest.ts';
 import { timedPoints } from './lists.ts';
 import type { Road } from './road.ts';
 
-/** What became of a file: a road, or why there is none. */
 export type GpxOutcome =
   | { readonly kind: 'road'; readonly road: RoadSummary }
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] }

@@ -22,7 +22,6 @@ export interface GpxTrack {
   readonly segments: readonly PointColumns[];
 }
 
-/** Everything that was read. */
 export interface GpxFile {
   readonly tracks: readonly GpxTrack[];
   readonly waypointCount: number;
@@ -44,7 +43,6 @@ export interface Damage {
   readonly line: number;
 }
 
-/** A file that could be read, or why not. */
 export type GpxResult =
   | { readonly ok: true; readonly file: GpxFile }
   | { readonly ok: false; readonly problems: readonly Problem[] };

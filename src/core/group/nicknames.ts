@@ -51,15 +51,9 @@ export const OWN_NICKNAME_CHARACTERS = 20;
 /** Stands before a name of the rider's own choice, so that it never looks like one from the lists. */
 const OWN = '~';
 
-/** A nickname taken apart. */
 export type Nickname =
   | { readonly kind: 'listed'; readonly colour: Colour; readonly animal: Animal }
   | { readonly kind: 'own'; readonly text: string };
-
-/** How a listed nickname is written in files: `red-fox`. */
-function listedNickname(colour: Colour, animal: Animal): string {
-  return `${colour}-${animal}`;
-}
 
 /** How a name of the rider's own choice is written in files; null where nothing readable is left of it. */
 export function ownNickname(text: string): string | null {
@@ -102,7 +96,8 @@ export function offerNicknames(taken: readonly string[], count: number, seed: nu
     const animal = animals[i % animals.length] as Animal;
     // One colour further on every round through the animals, so that every pair comes once.
     const colour = colours[(i + Math.floor(i / animals.length)) % colours.length] as Colour;
-    const id = listedNickname(colour, animal);
+    // As it is written in files: `red-fox`.
+    const id = `${colour}-${animal}`;
     if (!used.has(id)) offered.push(id);
   }
   return offered;

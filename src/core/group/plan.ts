@@ -60,12 +60,10 @@ export type PlanRide =
   | { readonly kind: 'own'; readonly level: Level }
   | { readonly kind: 'check'; readonly audience: Level['audience']; readonly needs?: CheckedApart };
 
-/** A plan after parsing. */
 export interface ClinicPlan extends Readonly<Omit<z.infer<typeof planSchema>, 'rides'>> {
   readonly rides: readonly PlanRide[];
 }
 
-/** What can be wrong with a plan. */
 export type PlanCode =
   | EnvelopeCode
   | 'not-a-plan'
@@ -79,7 +77,6 @@ export type ParsePlanResult =
   | { readonly ok: true; readonly plan: ClinicPlan }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Parses text that should be a plan file. */
 export function parsePlanText(text: string, knownLevelIds?: ReadonlySet<string>): ParsePlanResult {
   if (text.length > LIMITS.plan.characters.most) return failed([problem('', 'too-big')]);
   const value = jsonOf(text);

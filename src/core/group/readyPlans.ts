@@ -22,7 +22,6 @@ const CHECK = { seedRule: 'fresh', attempts: 1, aids: 'none', shows: 'own-marks'
 
 const named = (id: string) => ({ ...USUAL_PLAN, id, title: id });
 
-/** Plans that come with the game. */
 export const READY_PLANS: readonly ClinicPlan[] = [
   {
     ...named('children-first-hour'),

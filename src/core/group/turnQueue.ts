@@ -9,7 +9,6 @@ import { MOST_RIDERS, ROUND_SCHEMA, type TurnQueue } from './roundFile.ts';
 
 type RoundPhase = TurnQueue['phase'];
 
-/** What a coach can do. */
 export type QueueAction =
   /** Also for late-comers, and for somebody who was removed and is back. */
   | { readonly kind: 'add'; readonly nickname: string }

@@ -11,19 +11,8 @@ const ROLLING_FACTOR = { gravel: 2, grass: 3, cobbles: 1.8 } as const;
 
 /** The road of a level; another seed gives another road of the same kind where pieces are seeded. */
 export function courseOfLevel(level: Level, seed: number = level.seed): Course {
-  return buildCourse({
-    pieces: level.pieces,
-    joinM: level.joinM,
-    seed,
-    stopLinesM: level.stopLinesM,
-    winds: level.winds,
-    surfaces: level.surfaces.map(({ fromM, toM, surface }) => ({
-      fromM,
-      toM,
-      rollingFactor: ROLLING_FACTOR[surface],
-    })),
-    hidden: level.hidden,
-  });
+  const surfaces = level.surfaces.map((one) => ({ ...one, rollingFactor: ROLLING_FACTOR[one.surface] }));
+  return buildCourse({ ...level, seed, surfaces });
 }
 
 /** Fingerprint of everything in a level that changes the ride or its marks; title and words do not count. */

@@ -7,7 +7,6 @@ import { clamp } from '../math/numbers.ts';
 import { hashJson } from '../math/hash.ts';
 import { BIGGEST_SEED } from '../math/random.ts';
 
-/** Why a link is none. */
 export type BadFreeRide = 'unreadable' | 'seed' | 'hilliness' | 'length';
 
 type FreeRideReading =

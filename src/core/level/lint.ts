@@ -14,7 +14,6 @@ import { levelLengthM } from './parse.ts';
 import type { Problem } from './problems.ts';
 import type { Level } from './schema.ts';
 
-/** What may surprise the rider of a level. */
 export type WarningCode =
   | 'cannot-climb'
   | 'cannot-hold-cadence'

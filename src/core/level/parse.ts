@@ -19,7 +19,6 @@ import {
 /** Random pitches nearer to each other would run together (m). */
 const LEAST_ROAD_A_PITCH_M = 80;
 
-/** What can be wrong with a level. */
 export type LevelProblemCode =
   | EnvelopeCode
   | 'empty'
@@ -35,14 +34,12 @@ export type LevelProblemCode =
   | 'overlap'
   | 'stop-too-near';
 
-/** A level, or why not. */
 export type ParseResult =
   | { readonly ok: true; readonly level: Level }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const MOST = { deep: LIMITS.level.deep.most, entries: LIMITS.level.entries.most };
 
-/** Parses text that should be a level file. */
 export function parseLevelText(text: string): ParseResult {
   if (text.length > LIMITS.level.bytes.most) return failed([problem('', 'too-big')]);
   // Some editors put an invisible mark before the first brace.

@@ -17,7 +17,6 @@ export interface Problem {
   readonly values: Readonly<Record<string, number | string | readonly string[]>>;
 }
 
-/** What a schema can find. */
 export type SchemaCode =
   | 'missing'
   | 'wrong-type'

@@ -13,7 +13,6 @@ interface Hasher {
   digest(): string;
 }
 
-/** Starts an empty fingerprint. */
 export function createHasher(): Hasher {
   let a = 0x811c9dc5;
   let b = 0x9747b28c;

@@ -4,7 +4,6 @@
  * never calls itself, so that a deep one cannot break it.
  */
 
-/** What a value may have at most. */
 interface Measure {
   readonly deep: number;
   /** Values and names in it, itself included. */

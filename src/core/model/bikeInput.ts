@@ -7,7 +7,6 @@ import { capacityTeeth } from './gears.ts';
 import { cassetteFor } from './parts.ts';
 import type { GearParts } from './types.ts';
 
-/** What can be wrong with what was typed. */
 type BikeCode =
   | 'rings-unreadable'
   | 'too-many-rings'
@@ -30,7 +29,6 @@ export interface BikeProblem {
   readonly values: Readonly<Record<string, number>>;
 }
 
-/** A reading, or why there is none. */
 export type Reading<T> = { readonly ok: true; readonly value: T } | BikeProblem;
 
 const SMALLEST_SPROCKET = 9;

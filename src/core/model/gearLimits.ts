@@ -12,7 +12,6 @@ type DerailleurClass = 'road' | 'long';
 /** Where a limit is from: makers' figures as printed by others, or what the trade does (no source). */
 type LimitSource = 'published' | 'practice';
 
-/** A limit that parts pass. */
 export interface PassedLimit {
   /** Biggest sprocket, chain to take up, or difference of the smallest and the biggest ring. */
   readonly what: 'sprocket' | 'capacity' | 'rings';
@@ -27,13 +26,8 @@ interface Limit {
   readonly source: LimitSource;
 }
 
-function published(mostTeeth: number): Limit {
-  return { mostTeeth, source: 'published' };
-}
-
-function practice(mostTeeth: number): Limit {
-  return { mostTeeth, source: 'practice' };
-}
+const published = (mostTeeth: number): Limit => ({ mostTeeth, source: 'published' });
+const practice = (mostTeeth: number): Limit => ({ mostTeeth, source: 'practice' });
 
 /**
  * Nine and ten speeds: biggest sprocket 27 to 28 on road and 34 on mountain derailleurs, capacity 33 to 37 (medium) and 45

@@ -24,12 +24,6 @@ export interface GearStep {
   readonly others: readonly { readonly gear: Gear; readonly same: boolean }[];
 }
 
-/** A change of ring: out on one sprocket, in on another of the next ring. */
-interface Change {
-  readonly outIndex: number;
-  readonly inIndex: number;
-}
-
 /** A step at a change of ring should be about as high as others (ours). */
 const USUAL_STEP = 0.12;
 /** A change of ring must at least make it harder. */
@@ -80,28 +74,24 @@ function cheapestWay(machine: Machine): Gear[] {
       if (best === null || all < best.cost) best = { cost: all, path: [...path, ...top] };
       return;
     }
-    for (const { outIndex, inIndex } of changes(from, sprocketCount)) {
+    // Out on one sprocket, in on another of the next ring.
+    for (let outIndex = 0; outIndex <= from; outIndex += 1) {
       const used = along(ring, from, outIndex);
-      const step = at(ring + 1, inIndex).developmentM / at(ring, outIndex).developmentM - 1;
-      if (step < LEAST_STEP) continue;
-      const price =
-        COST.crossed * crossedOn(used) +
-        COST.step * Math.abs(step - USUAL_STEP) +
-        COST.click * Math.abs(inIndex - outIndex);
-      climb(ring + 1, inIndex, [...path, ...used], cost + price);
+      for (let inIndex = 0; inIndex < sprocketCount; inIndex += 1) {
+        const step = at(ring + 1, inIndex).developmentM / at(ring, outIndex).developmentM - 1;
+        if (step < LEAST_STEP) continue;
+        const price =
+          COST.crossed * crossedOn(used) +
+          COST.step * Math.abs(step - USUAL_STEP) +
+          COST.click * Math.abs(inIndex - outIndex);
+        climb(ring + 1, inIndex, [...path, ...used], cost + price);
+      }
     }
   };
   climb(0, sprocketCount - 1, [], 0);
   const found = best as { path: Gear[] } | null;
   // Rings so alike that no change makes it harder: the gears as they follow in development.
   return found?.path ?? [...machine.gears].sort((a, b) => a.developmentM - b.developmentM);
-}
-
-function changes(from: number, sprocketCount: number): Change[] {
-  const list: Change[] = [];
-  for (let outIndex = 0; outIndex <= from; outIndex += 1)
-    for (let inIndex = 0; inIndex < sprocketCount; inIndex += 1) list.push({ outIndex, inIndex });
-  return list;
 }
 
 function nearest(path: readonly Gear[], gear: Gear): Gear {

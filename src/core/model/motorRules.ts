@@ -3,7 +3,6 @@
  * the place and the day is what counts; bikes here are ridden by the first of them.
  */
 
-/** What one place says. */
 interface MotorRule {
   readonly place: 'eu' | 'uk' | 'us' | 'california' | 'canada' | 'australia' | 'new-zealand' | 'japan';
   /** Rated power (W), or null where none was found. */

@@ -246,7 +246,6 @@ export const MATCHING_RIDER: Readonly<Record<string, string>> = {
   'gravel-1x12': 'adult-strong',
 };
 
-/** A bundled bike by id, or undefined. */
 export function bikeById(id: string): Bike | undefined {
   return BIKES.find((bike) => bike.id === id);
 }
@@ -266,7 +265,6 @@ export function todaysBike(bike: Bike): Bike {
     : bike;
 }
 
-/** A bundled rider by id, or undefined. */
 export function riderById(id: string): Rider | undefined {
   return RIDERS.find((rider) => rider.id === id);
 }

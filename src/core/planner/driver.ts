@@ -73,7 +73,6 @@ function isDone(state: RideState, manoeuvre: Going): boolean {
   return state.tick > manoeuvre.pushTick && !isShifting(state);
 }
 
-/** Lever pushes of a manoeuvre. */
 function pushes(move: Move): RideCommand[] {
   return pushesFor(move).map((push) => ({ kind: 'shift', ...push }));
 }

@@ -130,7 +130,6 @@ function beganAtM({ rear, front }: RideState, events: readonly RideEvent[]): num
   return null;
 }
 
-/** What a search may spend, and where its chance begins. */
 interface Effort {
   readonly tries: number;
   readonly seed: number;

@@ -22,7 +22,6 @@ import { figuresOf, type PitchFigures } from './pitchFigures.ts';
 import { follows, type RoadSecond, secondsOf } from './seconds.ts';
 import { steadyPowerOf, withSteadyPower } from './steadyPower.ts';
 
-/** Whose ride it was. */
 export interface RoadRider {
   readonly bike: Bike;
   readonly rider: Rider;

@@ -50,7 +50,6 @@ export function secondsOf(road: Pick<Road, 'recorded' | 'profile'>): RoadSecond[
   return withSpeeds(seconds);
 }
 
-/** Whether two seconds follow one another. */
 export function follows(before: RoadSecond | undefined, after: RoadSecond | undefined): boolean {
   return before !== undefined && after !== undefined && after.timeS - before.timeS === 1;
 }

@@ -31,7 +31,7 @@ import type { Gear, Motor } from '../model/types.ts';
 import { copyOfState, type RideDraft } from './draft.ts';
 import { emptyWork, settleTick, type TickWork } from './happenings.ts';
 import { advanceShift, queueShift } from './shifting.ts';
-import type { MotorState, RideCommand, RideEvent, RideState, RideWorld, StepResult } from './types.ts';
+import type { MotorState, RideCommand, RideEvent, RideState, RideWorld } from './types.ts';
 
 /** Deceleration of the brakes pulled firmly, as a rider does on a dry road (m/s², ours). */
 export const BRAKE_MPS2 = 3.5;
@@ -44,7 +44,11 @@ const LEGS_STILL = 0.05;
 const work = emptyWork();
 
 /** Advances by one tick. Commands act at its beginning. Pure: the state given is left as it is. */
-export function stepRide(world: RideWorld, state: RideState, commands: readonly RideCommand[]): StepResult {
+export function stepRide(
+  world: RideWorld,
+  state: RideState,
+  commands: readonly RideCommand[],
+): { readonly state: RideState; readonly events: readonly RideEvent[] } {
   if (state.phase === 'finished') return { state, events: [] };
   const next = copyOfState(state);
   const events: RideEvent[] = [];

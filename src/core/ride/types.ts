@@ -177,11 +177,6 @@ export interface RideWorld {
   readonly startSprocketIndex: number;
 }
 
-export interface StepResult {
-  readonly state: RideState;
-  readonly events: readonly RideEvent[];
-}
-
 export interface MotorFrame {
   readonly place: 'crank' | 'wheel';
   /** What it gives now (W), and what it could give at this speed (0 to 1: all, fading, none). */

@@ -13,19 +13,12 @@ import type { MotorState, RideState, RideWorld } from './types.ts';
 /** Riders roll into a level a little slower than they would ride on the flat. */
 const START_SHARE_OF_STEADY = 0.9;
 
-/** Choices that are not in level, bike or rider. */
-interface WorldOptions {
-  readonly autoEase?: boolean;
-  /** Only convergence tests change the tick (s). */
-  readonly tickS?: number;
-}
-
-/** Builds the world of a ride. The start gear is the one that suits a steady ride on the flat. */
+/** Builds the world of a ride. The start gear is the one that suits a steady ride on the flat; only convergence tests change the tick (s). */
 export function buildRideWorld(
   course: Course,
   bike: Bike,
   rider: Rider,
-  options: WorldOptions = {},
+  options: { readonly autoEase?: boolean; readonly tickS?: number } = {},
 ): RideWorld {
   const machine = buildMachine(bike, rider);
   const start = steadyGear(machine, rider.steadyPowerW, 0, 0);

@@ -14,7 +14,6 @@ type Pattern = (typeof PATTERNS)[number];
 type Helmet = (typeof HELMETS)[number];
 export type FrameColour = (typeof FRAMES)[number];
 
-/** One rider's choice. */
 export interface Outfit {
   readonly jersey: Jersey;
   readonly pattern: Pattern;
@@ -55,7 +54,6 @@ export function outfitLook({ jersey, pattern, helmet, frame }: Outfit) {
   };
 }
 
-/** What the picture takes. */
 export type OutfitLook = ReturnType<typeof outfitLook>;
 
 /** A kit read from the device; what this version does not know becomes the usual one. */

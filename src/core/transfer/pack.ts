@@ -20,7 +20,6 @@ const PLAIN = 0x01;
 const DEFLATED = 0x02;
 const MOST_BYTES = LIMITS.code.unpackedBytes.most;
 
-/** A packet, read. */
 type Unpacked =
   | { readonly kind: 'plan'; readonly result: ParsePlanResult }
   /** Records without their recordings, each to be parsed like any other. */
@@ -43,12 +42,9 @@ export async function unpack(packet: Uint8Array, inflate: Inflate): Promise<Unpa
     return { kind: 'unreadable', code: 'not-a-packet' };
   if (format !== PLAIN && format !== DEFLATED) return { kind: 'unreadable', code: 'newer-version' };
   const body = await open(packet.subarray(2), format, inflate);
-  if (body === null) return { kind: 'unreadable', code: 'damaged' };
-  if (kind === PLAN) {
-    const result = planFromBytes(body);
-    return result === null ? { kind: 'unreadable', code: 'damaged' } : { kind: 'plan', result };
-  }
-  const handOver = recordsFromBytes(body);
+  const result = body !== null && kind === PLAN ? planFromBytes(body) : null;
+  if (result !== null) return { kind: 'plan', result };
+  const handOver = body !== null && kind === RECORDS ? recordsFromBytes(body) : null;
   return handOver === null ? { kind: 'unreadable', code: 'damaged' } : { kind: 'records', handOver };
 }
 

@@ -29,11 +29,6 @@ export type LinkCode =
   | 'unknown-packing'
   | 'not-packed';
 
-/** The bytes in a text, or why not. */
-type OpenResult =
-  | { readonly ok: true; readonly packing: Packing; readonly bytes: Uint8Array<ArrayBuffer> }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
-
 /** A level as compact JSON, one byte a character: parts with their usual value left out, heights as millimetre steps. */
 export function levelToBytes(level: Level): Uint8Array<ArrayBuffer> {
   const json = JSON.stringify({ ...withoutUsual(level), pieces: level.pieces.map(compactPiece) });
@@ -61,8 +56,8 @@ export function packBytes(bytes: Uint8Array, packing: Packing): string {
   return `${SHARE_VERSION}${body[0]}${checkSum(SHARE_VERSION, body)}${body.slice(1)}`;
 }
 
-/** The bytes of such a text; spaces and line breaks that mail programs add do not matter. */
-export function unpackText(text: string): OpenResult {
+/** The bytes of such a text, or why there are none; spaces and line breaks that mail programs add do not matter. */
+export function unpackText(text: string) {
   if (text.length > LIMITS.link.levelCharacters.most) return fault('too-big');
   const found = SHAPE.exec(text.replace(/\s+/g, ''));
   if (found === null) return fault('not-shared');
@@ -73,7 +68,7 @@ export function unpackText(text: string): OpenResult {
   const bytes = bytesFromText(body);
   if (bytes === null || checkSum(Number(version), `${letter}${body}`) !== sum) return fault('damaged');
   if (packing === undefined || Number(version) < 1) return fault('unknown-packing');
-  return { ok: true, packing, bytes };
+  return { ok: true, packing, bytes } as const;
 }
 
 function checkSum(version: number, text: string): string {

@@ -7,7 +7,7 @@ import { courseOfLevel } from '../../../src/core/level/build.ts';
 import { bikeById, riderById } from '../../../src/core/model/presets.ts';
 import { placeOf } from '../../../src/core/model/transmission.ts';
 import { shiftCost } from '../../../src/core/planner/costs.ts';
-import { shiftLoad } from '../../../src/core/planner/policy.ts';
+import { shiftLoad } from '../../../src/core/planner/plan.ts';
 import { manoeuvreCost } from '../../../src/core/planner/realised.ts';
 import { emptyPlace, prepareTables, USUAL_GRID, visitPlace } from '../../../src/core/planner/tables.ts';
 import { buildRideWorld } from '../../../src/core/ride/world.ts';

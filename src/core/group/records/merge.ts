@@ -42,18 +42,8 @@ export function mergeSets(...sets: readonly RecordSet[]): RecordSet {
   });
 }
 
-/** What a set holds, sorted out for use. */
-interface SortedSet {
-  /** Rides that count: good, unique and not taken back. */
-  readonly rides: readonly RideRecord[];
-  readonly conflicts: readonly Conflict[];
-  readonly withdrawn: readonly RideRecord[];
-  /** Damaged pieces for which no good copy has come; a piece without a name stays among them. */
-  readonly damaged: readonly DamagedPiece[];
-}
-
 /** Tells rides that count from conflicts and from rides that were taken back. */
-export function sortOut(set: RecordSet): SortedSet {
+export function sortOut(set: RecordSet) {
   const byId = groupBy(set.records, (record) => record.id);
   const bySeq = groupBy(set.records, (record) => `${record.deviceId} ${record.seq}`);
   const conflicts: Conflict[] = [];
@@ -71,9 +61,11 @@ export function sortOut(set: RecordSet): SortedSet {
   const taken = new Set(set.withdrawn);
   const clear = set.records.filter((record) => !contested.has(record.id));
   return {
+    /** Rides that count: good, unique and not taken back. */
     rides: clear.filter((record) => !taken.has(record.id)),
     conflicts,
     withdrawn: clear.filter((record) => taken.has(record.id)),
+    /** Damaged pieces for which no good copy has come; a piece without a name stays among them. */
     damaged: set.damaged.filter((piece) => !isMadeGood(piece, byId)),
   };
 }

@@ -17,7 +17,6 @@ import {
 } from './record.ts';
 import { cleanText, isCleanText } from '../texts.ts';
 
-/** What is wrong with a piece. */
 type DamageCode =
   /** Not readable as JSON: cut off, or characters changed. */
   | 'not-json'
@@ -76,13 +75,13 @@ export function parseRecord(value: unknown, text?: string): ReadRecord {
   if (schemaOf(value) > RECORD_SCHEMA) return bad('newer-version', 'schema');
   const parsed = recordSchema.safeParse(value);
   if (!parsed.success) return bad('not-a-record', pathOf(parsed.error.issues[0]?.path ?? []));
-  const { recording: carried, ...content } = parsed.data;
+  const { recording: came, ...content } = parsed.data;
   const dirty = dirtyText(content);
   if (dirty !== null) return bad('dirty-text', dirty);
   const bare: RideRecord = { ...content, recording: null };
   if (checksumOf(bare) !== content.checksum) return bad('checksum');
-  if (carried === null) return { record: bare, damaged: null };
-  const recording = goodRecording(carried, content.recordingHash);
+  if (came === null) return { record: bare, damaged: null };
+  const recording = goodRecording(came, content.recordingHash);
   if (recording === null)
     return { record: bare, damaged: { ...named(value, text), code: 'recording', path: 'recording' } };
   return { record: { ...bare, recording }, damaged: null };

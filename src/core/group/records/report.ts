@@ -7,50 +7,40 @@ import { TICKS_PER_S } from '../../ride/clock.ts';
 import { readNickname } from '../nicknames.ts';
 import type { RideRecord } from './record.ts';
 
-interface ReportColumn {
-  readonly name: string;
-  readonly cell: (record: RideRecord) => string | number | null;
-}
-
-export const REPORT_COLUMNS: readonly ReportColumn[] = [
-  { name: 'planId', cell: (r) => r.planId },
-  { name: 'deviceId', cell: (r) => r.deviceId },
-  { name: 'seq', cell: (r) => r.seq },
-  { name: 'recordId', cell: (r) => r.id },
-  { name: 'nickname', cell: nicknameShown },
-  { name: 'ride', cell: (r) => r.rideIndex + 1 },
-  { name: 'attempt', cell: (r) => r.attempt },
-  { name: 'levelId', cell: (r) => r.levelId },
-  { name: 'levelHash', cell: (r) => r.levelHash },
-  { name: 'seed', cell: (r) => r.seed },
-  { name: 'bikeId', cell: (r) => r.bikeId },
-  { name: 'riderId', cell: (r) => r.riderId },
-  { name: 'total', cell: (r) => r.total },
-  { name: 'cadence', cell: (r) => r.marks.cadence },
-  { name: 'foresight', cell: (r) => r.marks.foresight },
-  { name: 'easing', cell: (r) => r.marks.easing },
-  { name: 'chainLine', cell: (r) => r.marks.chainLine },
-  { name: 'economy', cell: (r) => r.marks.economy },
-  { name: 'timeS', cell: (r) => Math.round((r.ticks / TICKS_PER_S) * 10) / 10 },
-  {
-    name: 'pitchCreditsPercent',
-    cell: (r) => r.pitches.map((pitch) => pitch.creditPercent ?? '–').join(' '),
-  },
-  { name: 'tooEarly', cell: (r) => countOf(r, 'too-early') },
-  { name: 'aboutRight', cell: (r) => countOf(r, 'about-right') },
-  { name: 'tooLate', cell: (r) => countOf(r, 'too-late') },
-  {
-    name: 'firstShiftsBeforeFootM',
-    cell: (r) => r.pitches.map((pitch) => pitch.firstShiftBeforeFootM ?? '–').join(' '),
-  },
-  { name: 'version', cell: (r) => r.version },
-  { name: 'hasRecording', cell: (r) => (r.recording === null ? 0 : 1) },
-];
+/** The columns in order, and what stands in each. */
+export const REPORT_COLUMNS: Readonly<Record<string, (record: RideRecord) => string | number | null>> = {
+  planId: (r) => r.planId,
+  deviceId: (r) => r.deviceId,
+  seq: (r) => r.seq,
+  recordId: (r) => r.id,
+  nickname: nicknameShown,
+  ride: (r) => r.rideIndex + 1,
+  attempt: (r) => r.attempt,
+  levelId: (r) => r.levelId,
+  levelHash: (r) => r.levelHash,
+  seed: (r) => r.seed,
+  bikeId: (r) => r.bikeId,
+  riderId: (r) => r.riderId,
+  total: (r) => r.total,
+  cadence: (r) => r.marks.cadence,
+  foresight: (r) => r.marks.foresight,
+  easing: (r) => r.marks.easing,
+  chainLine: (r) => r.marks.chainLine,
+  economy: (r) => r.marks.economy,
+  timeS: (r) => Math.round((r.ticks / TICKS_PER_S) * 10) / 10,
+  pitchCreditsPercent: (r) => r.pitches.map((pitch) => pitch.creditPercent ?? '–').join(' '),
+  tooEarly: (r) => countOf(r, 'too-early'),
+  aboutRight: (r) => countOf(r, 'about-right'),
+  tooLate: (r) => countOf(r, 'too-late'),
+  firstShiftsBeforeFootM: (r) => r.pitches.map((pitch) => pitch.firstShiftBeforeFootM ?? '–').join(' '),
+  version: (r) => r.version,
+  hasRecording: (r) => (r.recording === null ? 0 : 1),
+};
 
 /** The table as text: a head row, then one row per ride, each ending in CR LF. */
 export function csvReport(records: readonly RideRecord[]): string {
-  const head = REPORT_COLUMNS.map((column) => csvCell(column.name));
-  const rows = records.map((record) => REPORT_COLUMNS.map((column) => csvCell(column.cell(record))));
+  const head = Object.keys(REPORT_COLUMNS).map(csvCell);
+  const rows = records.map((record) => Object.values(REPORT_COLUMNS).map((cell) => csvCell(cell(record))));
   return [head, ...rows].map((row) => `${row.join(',')}\r\n`).join('');
 }
 
@@ -59,7 +49,7 @@ export function jsonReport(
   records: readonly RideRecord[],
 ): Readonly<Record<string, string | number | null>>[] {
   return records.map((record) =>
-    Object.fromEntries(REPORT_COLUMNS.map((column) => [column.name, column.cell(record)])),
+    Object.fromEntries(Object.entries(REPORT_COLUMNS).map(([name, cell]) => [name, cell(record)])),
   );
 }
 

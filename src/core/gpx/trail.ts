@@ -1,6 +1,6 @@
 /**
- * From points to a clean line: places that cannot be are dropped, points on one spot and the scatter of a rest
- * are merged, holes are found. Distances come out along the line; heights are handed on as they are.
+ * From points to a clean trail: places that cannot be are dropped, points on one spot and the scatter of a rest
+ * are merged, holes are found. Distances come out along the trail; heights are handed on as they are.
  */
 import type { RoadAnswers } from './choose.ts';
 import { distanceM, type GlobePoint, globePoint } from './globe.ts';
@@ -22,8 +22,8 @@ const JUMP_M = 300;
 const JUMP_STEPS = 12;
 const JUMP_POINTS = 5;
 
-/** Points along the line; unknown heights, times, cadences and powers are NaN. */
-export interface CleanLine {
+/** Points along the way that was recorded; unknown heights, times, cadences and powers are NaN. */
+export interface Trail {
   readonly lengthM: number;
   readonly atM: readonly number[];
   readonly heightM: readonly number[];
@@ -40,7 +40,7 @@ export interface CleanLine {
   readonly notes: readonly RoadNote[];
 }
 
-export function cleanLine(points: PointColumns, answers: RoadAnswers): CleanLine {
+export function cleanTrail(points: PointColumns, answers: RoadAnswers): Trail {
   const places = points.latDeg.map((latDeg, i) => globePoint(latDeg, points.lonDeg[i] ?? 0));
   const steps = places.slice(1).map((place, i) => distanceM(places[i] as GlobePoint, place));
   const usualM = median(steps.filter((stepM) => stepM >= SAME_PLACE_M));
@@ -166,15 +166,18 @@ function spotsOf(places: readonly GlobePoint[], points: PointColumns, indices: r
   return { spots, stopCount: stops.length, stoppedS: Number.isNaN(stoppedS) ? 0 : stoppedS };
 }
 
-type Merged = Pick<CleanLine, 'atM' | (typeof RECORDED)[number]>;
+type Merged = Pick<Trail, 'atM' | (typeof RECORDED)[number]>;
 
 /** Points on one spot become one, with the mean of their heights and the time of arrival. */
 function mergePlaces(spots: readonly Spot[]): Merged {
-  const atM: number[] = [];
-  const heightM: number[] = [];
-  const timeS: number[] = [];
-  const cadenceRpm: number[] = [];
-  const powerW: number[] = [];
+  const merged: Record<keyof Merged, number[]> = {
+    atM: [],
+    heightM: [],
+    timeS: [],
+    cadenceRpm: [],
+    powerW: [],
+  };
+  const { atM, heightM } = merged;
   let last: GlobePoint | null = null;
   let heights = { sumM: 0, count: 0 };
   for (const spot of spots) {
@@ -186,14 +189,11 @@ function mergePlaces(spots: readonly Spot[]): Merged {
       continue;
     }
     atM.push(last === null ? 0 : (atM.at(-1) ?? 0) + stepM);
+    for (const name of RECORDED) merged[name].push(spot[name]);
     heights = known;
-    heightM.push(spot.heightM);
-    timeS.push(spot.timeS);
-    cadenceRpm.push(spot.cadenceRpm);
-    powerW.push(spot.powerW);
     last = spot.place;
   }
-  return { atM, heightM, timeS, cadenceRpm, powerW };
+  return merged;
 }
 
 function findHoles(atM: readonly number[], holeM: number): RoadStretch[] {
@@ -206,22 +206,22 @@ function findHoles(atM: readonly number[], holeM: number): RoadStretch[] {
   return holes;
 }
 
-function longestPart(line: Merged, holes: readonly RoadStretch[]): Merged {
-  if (holes.length === 0) return line;
+function longestPart(all: Merged, holes: readonly RoadStretch[]): Merged {
+  if (holes.length === 0) return all;
   const starts = [0, ...holes.map((hole) => hole.toM)];
-  const ends = [...holes.map((hole) => hole.fromM), line.atM.at(-1) ?? 0];
+  const ends = [...holes.map((hole) => hole.fromM), all.atM.at(-1) ?? 0];
   const lengths = starts.map((startM, i) => (ends[i] ?? startM) - startM);
   const best = indexOfLargest(lengths);
-  const first = line.atM.indexOf(starts[best] ?? 0);
-  const last = line.atM.indexOf(ends[best] ?? 0);
+  const first = all.atM.indexOf(starts[best] ?? 0);
+  const last = all.atM.indexOf(ends[best] ?? 0);
   const part = (column: readonly number[]): number[] => column.slice(first, last + 1);
-  const startM = line.atM[first] ?? 0;
+  const startM = all.atM[first] ?? 0;
   return {
-    atM: part(line.atM).map((atM) => atM - startM),
-    heightM: part(line.heightM),
-    timeS: part(line.timeS),
-    cadenceRpm: part(line.cadenceRpm),
-    powerW: part(line.powerW),
+    atM: part(all.atM).map((atM) => atM - startM),
+    heightM: part(all.heightM),
+    timeS: part(all.timeS),
+    cadenceRpm: part(all.cadenceRpm),
+    powerW: part(all.powerW),
   };
 }
 
