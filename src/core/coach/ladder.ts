@@ -19,10 +19,7 @@ export function inLearningOrder(levels: readonly Level[]): readonly Level[] {
   });
 }
 
-export function rowsOf(levels: readonly Level[]): {
-  readonly everyone: readonly Level[];
-  readonly children: readonly Level[];
-} {
+export function rowsOf(levels: readonly Level[]) {
   const ordered = inLearningOrder(levels);
   return {
     everyone: ordered.filter((level) => level.audience === 'everyone'),

@@ -24,14 +24,6 @@ export const NOTHING_COUNTED = {
 };
 export type LiveCount = Readonly<typeof NOTHING_COUNTED>;
 
-/** Marks so far, 0 to 100 each; null where there is nothing to judge yet. */
-interface LiveMarks {
-  readonly cadence: number | null;
-  readonly easing: number | null;
-  /** Null on bikes with one chainring. */
-  readonly chainLine: number | null;
-}
-
 /** Counts on from where `before` ended. */
 export function countLive(world: RideWorld, trace: RideTrace, before: LiveCount): LiveCount {
   let { standingAtS, pedalled, cadenceCredit: credit, crossed, shifts, easingCredit: eased } = before;
@@ -63,7 +55,8 @@ export function countLive(world: RideWorld, trace: RideTrace, before: LiveCount)
   };
 }
 
-export function liveMarks(world: RideWorld, count: LiveCount): LiveMarks {
+/** Marks so far, 0 to 100 each; null where there is nothing to judge yet, for the chain line on bikes with one chainring. */
+export function liveMarks(world: RideWorld, count: LiveCount) {
   const { pedalled, crossed, shifts } = count;
   return {
     cadence: pedalled === 0 ? null : (100 * count.cadenceCredit) / pedalled,

@@ -11,7 +11,6 @@ import {
   type PointColumns,
   refused,
   roadNote,
-  type RoadNote,
   type RoadQuestion,
 } from './types.ts';
 
@@ -31,24 +30,14 @@ export type HeightUnit = 'metres' | 'feet';
 /** Tracks that follow one another this closely were one ride (m). */
 const FOLLOWS_WITHIN_M = 200;
 
-/** The points to make a road of, or why there are none. */
-type Chosen =
-  | {
-      readonly ok: true;
-      readonly points: PointColumns;
-      readonly questions: readonly RoadQuestion[];
-      readonly notes: readonly RoadNote[];
-    }
-  | ReturnType<typeof refused>;
-
-/** Picks the tracks, or the routes where there is no track. */
-export function choosePoints(file: GpxFile, answers: RoadAnswers): Chosen {
+/** The points to make a road of, or why there are none: of the tracks, or of the routes where there is no track. */
+export function choosePoints(file: GpxFile, answers: RoadAnswers) {
   const filled = file.tracks.map(flatten).filter(({ points }) => points.latDeg.length > 0);
   const tracks = filled.filter(({ kind }) => kind === 'track');
   const candidates = (tracks.length > 0 ? tracks : filled).map(({ points }) => points);
   const [first] = candidates;
   if (first === undefined) return nothingIn(file);
-  if (candidates.length === 1) return { ok: true, points: first, questions: [], notes: [] };
+  if (candidates.length === 1) return { ok: true, points: first, questions: [] } as const;
   const taken = answers.tracks ?? defaultFor(candidates);
   const numbers = candidates.map((_, i) => `${i + 1}`);
   if (taken !== 'join' && !numbers.includes(`${taken}`))
@@ -59,7 +48,7 @@ export function choosePoints(file: GpxFile, answers: RoadAnswers): Chosen {
     taken: `${taken}`,
   };
   const points = taken === 'join' ? concatenated(candidates) : (candidates[taken - 1] ?? first);
-  return { ok: true, points, questions: answers.tracks === undefined ? [question] : [], notes: [] };
+  return { ok: true, points, questions: answers.tracks === undefined ? [question] : [] } as const;
 }
 
 function nothingIn(file: GpxFile): ReturnType<typeof refused> {

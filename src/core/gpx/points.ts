@@ -5,24 +5,8 @@
 import { type Damage, emptyColumns, type GpxFile, type GpxTrack, type PointColumns } from './types.ts';
 import { readCadenceRpm, readDegrees, readHeightM, readLongitude, readPowerW, readTimeS } from './values.ts';
 
-/** What a reader reports, in the order of the file. Values belong to the point reported last. */
-export interface PointSink {
-  track(kind: GpxTrack['kind']): void;
-  segment(): void;
-  waypoint(): void;
-  /** Returns how many points there are now. */
-  point(lat: string | undefined, lon: string | undefined): number;
-  /** `spare` where it stands in extensions: it counts only as long as there is no other. */
-  height(text: string, spare: boolean): void;
-  time(text: string): void;
-  cadence(text: string): void;
-  power(text: string): void;
-  /** Takes the last point back: the file stopped within it. */
-  dropLast(): void;
-  file(damage: Damage | null): GpxFile;
-}
-
-export function pointSink(): PointSink {
+/** An empty collection of what a reader reports, in the order of the file. Values belong to the point reported last. */
+export function pointSink() {
   const tracks: { kind: GpxTrack['kind']; segments: PointColumns[] }[] = [];
   const counts = { waypointCount: 0, pointCount: 0, unreadablePoints: 0, unreadableHeights: 0 };
   let columns = emptyColumns();
@@ -42,15 +26,16 @@ export function pointSink(): PointSink {
     segments?.push(columns);
   };
   return {
-    track(kind) {
+    track(kind: GpxTrack['kind']): void {
       tracks.push({ kind, segments: [] });
       segment();
     },
     segment,
-    waypoint() {
+    waypoint(): void {
       counts.waypointCount += 1;
     },
-    point(lat, lon) {
+    /** Returns how many points there are now. */
+    point(lat: string | undefined, lon: string | undefined): number {
       counts.pointCount += 1;
       const latDeg = readDegrees(lat, 90);
       const lonDeg = readLongitude(lon);
@@ -66,7 +51,8 @@ export function pointSink(): PointSink {
         column.push(Number.NaN);
       return counts.pointCount;
     },
-    height(text, spare) {
+    /** `spare` where it stands in extensions: it counts only as long as there is no other. */
+    height(text: string, spare: boolean): void {
       const value = readHeightM(text);
       if (Number.isNaN(value) && text.trim() !== '' && !spare) counts.unreadableHeights += 1;
       if (Number.isNaN(value)) return;
@@ -75,26 +61,28 @@ export function pointSink(): PointSink {
       else put(columns.heightM, value);
       spareHeight = spare && (isFirst || spareHeight);
     },
-    time(text) {
+    time(text: string): void {
       const value = readTimeS(text);
       if (Number.isNaN(firstTimeS)) firstTimeS = value;
       if (!Number.isNaN(value)) month = monthOf(text);
       put(columns.timeS, value - firstTimeS);
     },
-    cadence(text) {
+    cadence(text: string): void {
       put(columns.cadenceRpm, readCadenceRpm(text));
     },
-    power(text) {
+    power(text: string): void {
       put(columns.powerW, readPowerW(text));
     },
-    dropLast() {
+    /** Takes the last point back: the file stopped within it. */
+    dropLast(): void {
       if (usable) for (const column of Object.values(columns) as number[][]) column.pop();
       usable = false;
       counts.pointCount -= 1;
     },
-    file: (damage) => ({ tracks, ...counts, month, damage }),
+    file: (damage: Damage | null): GpxFile => ({ tracks, ...counts, month, damage }),
   };
 }
+export type PointSink = ReturnType<typeof pointSink>;
 
 /** Year and month of a time that could be read, as they are written. */
 function monthOf(text: string): string | null {

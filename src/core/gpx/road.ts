@@ -8,7 +8,7 @@ import { cleanHeights, GRID_M, resample } from './grid.ts';
 import { feetQuestion, inMetres } from './feet.ts';
 import { type JudgedHeights, judgeHeights } from './heights.ts';
 import { type Trail, cleanTrail } from './trail.ts';
-import { type Quality, qualityOf } from './quality.ts';
+import { qualityOf } from './quality.ts';
 import { ascentM, fittedSlopes, type HalfWidthM, halfWidthFor, heightsOf, slopeNoisePerM } from './smooth.ts';
 import { type GpxFile, refused, type RoadNote, roadNote, type RoadQuestion } from './types.ts';
 import type { Problem } from '../level/problems.ts';
@@ -29,27 +29,7 @@ interface RoadProfile {
 }
 
 /** A road as it was recorded. Contains no place and no wall-clock time. */
-export interface Road {
-  /** Length on the map (m). */
-  readonly lengthM: number;
-  /** Metres climbed between turning points of 3 m or more, before any limit of slope. */
-  readonly ascentM: number;
-  /** Steepest climb and steepest descent after smoothing (rise over run), before any limit. */
-  readonly steepestRatio: number;
-  readonly steepestDescentRatio: number;
-  /** Metres on which a level will be flatter than the record, because it is limited to 20 %. */
-  readonly cappedM: number;
-  readonly halfWidthM: HalfWidthM;
-  readonly quality: Quality;
-  readonly problems: readonly RoadNote[];
-  readonly questions: readonly RoadQuestion[];
-  readonly profile: RoadProfile;
-  readonly holes: Trail['holes'];
-  /** Points in the file. */
-  readonly points: number;
-  /** When and how it was ridden, for comparison only; never part of a level. NaN where unknown. */
-  readonly recorded: Pick<Trail, 'atM' | 'timeS' | 'cadenceRpm' | 'powerW'>;
-}
+export type Road = Readonly<ReturnType<typeof makeRoad>>;
 
 /** A road, or why nothing can be made of the file. */
 type ImportResult =
@@ -75,7 +55,7 @@ function roadOf(file: GpxFile, answers: RoadAnswers): ImportResult {
     return file.unreadableHeights > 0
       ? refused('no-readable-elevation', { pointCount: file.unreadableHeights }, 'elevation')
       : refused('no-elevation', {}, 'elevation');
-  const road = makeRoad(file, trail, heights, chosen);
+  const road = makeRoad(file, trail, heights, chosen.questions);
   const perhapsFeet = answers.heights === undefined ? feetQuestion(road) : [];
   return { ok: true, road: { ...road, questions: [...road.questions, ...perhapsFeet] } };
 }
@@ -85,12 +65,7 @@ function tooShort(lengthM: number): ImportResult {
   return refused('too-short', { lengthM, leastM: SHORTEST_LEVEL_M });
 }
 
-function makeRoad(
-  file: GpxFile,
-  trail: Trail,
-  heights: JudgedHeights,
-  chosen: { readonly questions: readonly RoadQuestion[]; readonly notes: readonly RoadNote[] },
-): Road {
+function makeRoad(file: GpxFile, trail: Trail, heights: JudgedHeights, questions: readonly RoadQuestion[]) {
   const raw = resample(trail.atM, heights.heightM);
   const { samples, bridgedCount, jumpCount } = cleanHeights(raw);
   const bridgedShare = bridgedCount / samples.length;
@@ -115,26 +90,31 @@ function makeRoad(
   const steepestRatio = slopesRatio.reduce((a, b) => Math.max(a, b), 0);
   const steepestDescentRatio = slopesRatio.reduce((a, b) => Math.min(a, b), 0);
   return {
+    /** Length on the map (m). */
     lengthM: trail.lengthM,
+    /** Metres climbed between turning points of 3 m or more, before any limit of slope. */
     ascentM: ascentM(profile.heightsM),
+    /** Steepest climb and steepest descent after smoothing (rise over run), before any limit. */
     steepestRatio,
     steepestDescentRatio,
+    /** Metres on which a level will be flatter than the record, because it is limited to 20 %. */
     cappedM,
     halfWidthM,
     quality,
     problems: [
       ...fileNotes(file),
-      ...chosen.notes,
       ...trail.notes,
       ...heightNotes(heights, file.unreadableHeights),
       ...timeNotes(trail),
       ...cadence.notes,
       ...capNotes(cappedM, Math.max(steepestRatio, -steepestDescentRatio)),
     ],
-    questions: [...chosen.questions, ...trail.questions],
+    questions: [...questions, ...trail.questions],
     profile,
     holes: trail.holes,
+    /** Points in the file. */
     points: file.pointCount,
+    /** When and how it was ridden, for comparison only; never part of a level. NaN where unknown. */
     recorded: { atM: trail.atM, timeS: trail.timeS, cadenceRpm: cadence.cadenceRpm, powerW: trail.powerW },
   };
 }

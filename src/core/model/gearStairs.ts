@@ -8,21 +8,7 @@ import type { Gear, Machine } from './types.ts';
 /** Two gears nearer than this are as good as one (share of development). */
 export const OVERLAP = 0.04;
 
-/** What the hands do to come from one step to the next. */
-interface HandMove {
-  /** 1 to the next bigger ring, 0 none. */
-  readonly ringSteps: number;
-  /** Sprockets towards harder, or towards easier where negative. */
-  readonly rearSteps: number;
-}
-
-export interface GearStep {
-  readonly gear: Gear;
-  /** How much harder than the step below (share), and what the hands do for it; null on the lowest. */
-  readonly rise: { readonly stepRatio: number; readonly hands: HandMove } | null;
-  /** Gears that lie on the same step; `same` where nobody would feel a difference. */
-  readonly others: readonly { readonly gear: Gear; readonly same: boolean }[];
-}
+export type GearStep = Readonly<ReturnType<typeof gearStairs>[number]>;
 
 /** A step at a change of ring should be about as high as others (ours). */
 const USUAL_STEP = 0.12;
@@ -31,7 +17,7 @@ const LEAST_STEP = 0.01;
 /** What counts against a way up: a crossed gear on it, a step unlike others, a click at a change of ring (ours). */
 const COST = { crossed: 1, step: 10, click: 0.3 } as const;
 
-export function gearStairs(machine: Machine): GearStep[] {
+export function gearStairs(machine: Machine) {
   const path = cheapestWay(machine);
   const rest = machine.gears.filter((gear) => !path.includes(gear));
   const others = new Map(path.map((gear) => [gear, [] as { gear: Gear; same: boolean }[]]));
@@ -43,17 +29,21 @@ export function gearStairs(machine: Machine): GearStep[] {
     const below = path[i - 1];
     return {
       gear,
+      /** How much harder than the step below (share), and what the hands do for it; null on the lowest. */
       rise: below === undefined ? null : riseBetween(below, gear),
+      /** Gears that lie on the same step; `same` where nobody would feel a difference. */
       others: (others.get(gear) ?? []).toSorted((a, b) => a.gear.developmentM - b.gear.developmentM),
     };
   });
 }
 
-function riseBetween(below: Gear, gear: Gear): GearStep['rise'] {
+function riseBetween(below: Gear, gear: Gear) {
   return {
     stepRatio: gear.developmentM / below.developmentM - 1,
     hands: {
+      /** 1 to the next bigger ring, 0 none. */
       ringSteps: gear.ringIndex - below.ringIndex,
+      /** Sprockets towards harder, or towards easier where negative. */
       rearSteps: below.sprocketIndex - gear.sprocketIndex,
     },
   };

@@ -95,13 +95,6 @@ export function steadySpeedMps(powerW: number, question: SteadyQuestion): number
   return lastWhere(0, 60, 60, (speedMps) => powerW - powerForSpeedW(speedMps, question) > 0);
 }
 
-/** A gear held steadily, and how it feels. */
-interface SteadyAnswer {
-  readonly gear: Gear;
-  readonly speedMps: number;
-  readonly cadenceRpm: number;
-}
-
 /**
  * The gear whose cadence is nearest to mid band when `powerW` is held on this slope, straight chains first.
  * Efficiency is that of each gear, the road is good asphalt.
@@ -111,9 +104,9 @@ export function steadyGear(
   powerW: number,
   slopeRatio: number,
   windMps: number,
-): SteadyAnswer {
+): { readonly gear: Gear; readonly speedMps: number; readonly cadenceRpm: number } {
   const wantedRpm = midBandRpm(machine.rider);
-  let best: SteadyAnswer | undefined;
+  let best: ReturnType<typeof steadyGear> | undefined;
   let bestMiss = Number.POSITIVE_INFINITY;
   for (const gear of machine.gears) {
     const road = { slopeRatio, windMps, rollingFactor: 1 };

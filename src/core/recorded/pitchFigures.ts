@@ -16,18 +16,7 @@ interface PlacedGear {
   readonly cadenceRpm: number | null;
 }
 
-export interface PitchFigures {
-  /** First easier gear against the foot (m; before it is negative); null where none came or none can be told. */
-  readonly firstEasierM: number | null;
-  /** Share of the change to the easiest gear on the pitch that was done at the foot, 0 to 1; null as above. */
-  readonly shareAtFoot: number | null;
-  /** Whether gears could be read around the foot and on the pitch. */
-  readonly readable: boolean;
-  /** Mean cadence of ten seconds up to 20 m before the foot, of two seconds on either side of it, and of the five slowest. */
-  readonly beforeRpm: number | null;
-  readonly footRpm: number | null;
-  readonly lowestRpm: number | null;
-}
+export type PitchFigures = Readonly<ReturnType<typeof figuresOf>>;
 
 /** So far before the foot a change belongs to the pitch (m). */
 const BEFORE_M = 100;
@@ -39,7 +28,7 @@ const BEFORE_S = 10;
 const SLOWEST_S = 5;
 const LONGEST_GAP_S = 1.05;
 
-export function figuresOf(places: readonly PlacedGear[], pitch: Pick<Pitch, 'footM' | 'endM'>): PitchFigures {
+export function figuresOf(places: readonly PlacedGear[], pitch: Pick<Pitch, 'footM' | 'endM'>) {
   const { footM, endM } = pitch;
   const near = places.filter(
     ({ distanceM }) => distanceM >= footM - BEFORE_M && distanceM <= endM + BEHIND_M,
@@ -51,8 +40,10 @@ export function figuresOf(places: readonly PlacedGear[], pitch: Pick<Pitch, 'foo
   const turning = places.filter(({ cadenceRpm }) => cadenceRpm !== null && cadenceRpm > 0);
   const atFoot = turning.find(({ distanceM }) => distanceM >= footM);
   return {
-    ...(readable ? changeTo(read, footM) : { firstEasierM: null, shareAtFoot: null }),
+    ...(readable ? changeTo(read, footM) : NO_CHANGE),
+    /** Whether gears could be read around the foot and on the pitch. */
     readable,
+    /** Mean cadence of ten seconds up to 20 m before the foot, of two seconds on either side of it, and of the five slowest. */
     beforeRpm: meanRpm(lastSeconds(turning, footM - BEFORE_END_M)),
     footRpm:
       atFoot === undefined
@@ -64,13 +55,20 @@ export function figuresOf(places: readonly PlacedGear[], pitch: Pick<Pitch, 'foo
 
 type Read = PlacedGear & { readonly developmentM: number };
 
+interface Change {
+  /** First easier gear against the foot (m; before it is negative); null where none came or none can be told. */
+  readonly firstEasierM: number | null;
+  /** Share of the change to the easiest gear on the pitch that was done at the foot, 0 to 1; null as above. */
+  readonly shareAtFoot: number | null;
+}
+const NO_CHANGE: Change = { firstEasierM: null, shareAtFoot: null };
+
 /** Where the way to the easiest gear begins, and how far along it the foot lies. */
-function changeTo(read: readonly Read[], footM: number): Pick<PitchFigures, 'firstEasierM' | 'shareAtFoot'> {
+function changeTo(read: readonly Read[], footM: number): Change {
   const easiest = read.reduce((a, b) => (b.developmentM < a.developmentM ? b : a));
   const upTo = read.slice(0, read.indexOf(easiest) + 1);
   const hardest = upTo.reduce((a, b) => (b.developmentM >= a.developmentM ? b : a));
-  if (easiest.developmentM > hardest.developmentM * (1 - LEAST_CHANGE))
-    return { firstEasierM: null, shareAtFoot: null };
+  if (easiest.developmentM > hardest.developmentM * (1 - LEAST_CHANGE)) return NO_CHANGE;
   const from = upTo.indexOf(hardest);
   const next = upTo.findIndex(
     (one, i) => i > from && one.developmentM < hardest.developmentM * (1 - LEAST_CHANGE),

@@ -123,16 +123,10 @@ export function rideThrough(
 }
 
 /** Result of riding a recording again. */
-export interface Replay {
-  readonly ride: LiveRide;
-  /** True if every fingerprint came out the same. */
-  readonly same: boolean;
-  /** First tick whose fingerprint differs, or null. */
-  readonly firstDifferentTick: number | null;
-}
+export type Replay = Readonly<ReturnType<typeof replayRecording>>;
 
 /** Rides a recording again on a world built from its own setup, and compares fingerprints. */
-export function replayRecording(world: RideWorld, recording: Recording, onTick?: TickListener): Replay {
+export function replayRecording(world: RideWorld, recording: Recording, onTick?: TickListener) {
   const ride = startRide(world);
   const { now } = ride;
   const commandsAt = commandsByTick(recording.commands);
@@ -154,5 +148,6 @@ export function replayRecording(world: RideWorld, recording: Recording, onTick?:
     (now.tick !== recording.ticks || checked !== recording.checkpoints.length)
   )
     firstDifferentTick = now.tick;
+  // The same if every fingerprint came out the same; else the first tick whose fingerprint differs.
   return { ride, same: firstDifferentTick === null, firstDifferentTick };
 }
