@@ -73,18 +73,13 @@ export function ownVersion(): string {
   throw new BadInput('The version is not known here. Start this at the top of the repository.');
 }
 
-export interface LineFile {
-  line(text: string): void;
-  close(): void;
-}
-
 const CHUNK = 1 << 16;
 
 /**
  * Opens a file for lines. An existing one is overwritten only if its name says that it holds such lines.
  * @throws BadInput where that would destroy something else, or cannot be written
  */
-export function openLines(path: string, ending: string): LineFile {
+export function openLines(path: string, ending: string) {
   if (existsSync(path) && statSync(path).isDirectory())
     throw new BadInput(`"${path}" is a folder; name a file in it, like "${join(path, `ride${ending}`)}".`);
   if (existsSync(path) && !path.endsWith(ending))
@@ -103,16 +98,18 @@ export function openLines(path: string, ending: string): LineFile {
     waiting = '';
   };
   return {
-    line(text) {
+    line: (text: string): void => {
       waiting += `${text}\n`;
       if (waiting.length > CHUNK) flush();
     },
-    close() {
+    close: (): void => {
       flush();
       closeSync(file);
     },
   };
 }
+/** A file that grows line by line. */
+export type LineFile = ReturnType<typeof openLines>;
 
 function fileSentence(path: string, error: unknown, done: 'read' | 'written'): string {
   switch ((error as NodeJS.ErrnoException).code) {

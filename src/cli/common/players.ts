@@ -33,18 +33,11 @@ export const PLAYERS: Readonly<Record<string, Player>> = {
   reference: ({ world, policy }) => policyDriver(world, policy),
 };
 
-/** Commands read from a file, and what the file says about the ride they belong to. */
-interface RiddenFile {
-  readonly commands: readonly TimedCommand[];
-  /** Known only if the file is a whole recording. */
-  readonly recorded: { readonly seed: number; readonly autoEase: boolean } | null;
-}
-
 /**
  * Commands from a file: a recording, the printed answer of `ride --json`, or just a list of
- * `{ "tick": …, "command": … }` in order of time.
+ * `{ "tick": …, "command": … }` in order of time. What the file says about the ride is known only of a whole recording.
  */
-export function commandsFromFile(path: string, setup: RideSetup): RiddenFile {
+export function commandsFromFile(path: string, setup: RideSetup) {
   const value = unwrapRecording(readJson(path));
   if (Array.isArray(value)) {
     const envelope = {

@@ -20,21 +20,7 @@ export const ASKS_FROM_M = 5;
 const LONGEST_WHAT_IF_S = 120;
 
 /** What the best ride met on a pitch; the same for every ride that is judged. */
-export interface AskedPitch {
-  /** Legs are looked at from here to there (m along the road). */
-  readonly fromM: number;
-  readonly toM: number;
-  readonly asked: boolean;
-  readonly overloadNoneM: number;
-  readonly overloadM: number;
-  /** Where half of its easing was done (m along the road); null where it shifted nothing. */
-  readonly readyAtM: number | null;
-  /** There is a stop line between the decision and the foot. */
-  readonly afterStop: boolean;
-  readonly spinM: number;
-  readonly coasted: number;
-  readonly made: readonly ShiftReport[];
-}
+export type AskedPitch = Readonly<ReturnType<typeof askedOf>>;
 
 /** Kept for each best ride, because many rides are judged against one; found anew where it is asked of on another world. */
 const known = new WeakMap<
@@ -51,7 +37,7 @@ export function askedOfPitches(world: RideWorld, reference: RideTrace): readonly
   return pitches;
 }
 
-function askedOf(world: RideWorld, reference: RideTrace, pitch: Pitch, index: number): AskedPitch {
+function askedOf(world: RideWorld, reference: RideTrace, pitch: Pitch, index: number) {
   const toM = Math.min(pitch.endM, pitch.footM + JUDGED_M);
   const fromM = decisionPlaceM(world.course, pitch);
   const before = reference.beforePitch[index];
@@ -60,12 +46,15 @@ function askedOf(world: RideWorld, reference: RideTrace, pitch: Pitch, index: nu
   const none = before === undefined ? [] : withoutShifts(world, before, toM);
   const overloadNoneM = overloadBetween(none, fromM, toM);
   return {
+    /** Legs are looked at from here to there (m along the road). */
     fromM,
     toM,
     asked: overloadNoneM - overloadM >= ASKS_FROM_M,
     overloadNoneM,
     overloadM,
+    /** Where half of its easing was done (m along the road); null where it shifted nothing. */
     readyAtM: readyAt(made, Math.ceil(made.length / 2)),
+    /** There is a stop line between the decision and the foot. */
     afterStop: world.course.stopLinesM.some((lineM) => lineM > fromM && lineM <= pitch.footM),
     spinM: spinBefore(world, reference.samples, pitch, firstBefore(made, pitch)),
     coasted: coastedBefore(world, reference.samples, pitch),

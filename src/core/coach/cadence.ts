@@ -1,7 +1,6 @@
 /**
  * The cadence mark and the chain line mark: both are shares of pedalling time.
  */
-import type { Stretch } from '../course/types.ts';
 import { clamp } from '../math/numbers.ts';
 import { highestGear, lowestGear } from '../model/transmission.ts';
 import { hasHub, shiftsInFront } from '../model/shifters.ts';
@@ -225,13 +224,8 @@ function cadenceReasons(world: RideWorld, trace: RideTrace): Reason[] {
   return [...outside(true), ...outside(false)].sort((a, b) => b.amount - a.amount);
 }
 
-interface SampleStretch extends Stretch {
-  readonly seconds: number;
-  readonly samples: readonly TraceSample[];
-}
-
 /** Unbroken runs of samples for which something holds. */
-function stretchesOf(samples: readonly TraceSample[], holds: (s: TraceSample) => boolean): SampleStretch[] {
+function stretchesOf(samples: readonly TraceSample[], holds: (s: TraceSample) => boolean) {
   const runs: TraceSample[][] = [];
   let open: TraceSample[] | null = null;
   for (const sample of samples) {

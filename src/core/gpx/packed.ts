@@ -14,16 +14,8 @@ const PIECE_BYTES = 8_192;
 /** Why there is no file to read in a packed one. */
 export type PackedFault = 'packed-damaged' | 'packed-without' | 'packed-several';
 
-/** Takes packed bytes as they come. */
-interface Unpacker {
-  /** False once no more is wanted, or nothing more can be unpacked. */
-  push(bytes: Uint8Array): boolean;
-  /** Ends the file; null where one file was unpacked to its end. */
-  end(): PackedFault | null;
-}
-
 /** Starts unpacking. `take` gets what comes out, in order, and answers whether it wants more. */
-export function openPacked(packing: Packing, take: (bytes: Uint8Array) => boolean): Unpacker {
+export function openPacked(packing: Packing, take: (bytes: Uint8Array) => boolean) {
   let fault: PackedFault | null = null;
   let wanted = true;
   const onBytes = (bytes: Uint8Array): void => {
@@ -39,12 +31,14 @@ export function openPacked(packing: Packing, take: (bytes: Uint8Array) => boolea
     }
   };
   return {
-    push(bytes) {
+    /** False once no more is wanted, or nothing more can be unpacked. */
+    push(bytes: Uint8Array): boolean {
       for (let at = 0; at < bytes.length && wanted && fault === null; at += PIECE_BYTES)
         attempt(bytes.slice(at, at + PIECE_BYTES), false);
       return wanted && fault === null;
     },
-    end() {
+    /** Ends the file; null where one file was unpacked to its end. */
+    end(): PackedFault | null {
       if (wanted && fault === null) attempt(new Uint8Array(0), true);
       if (fault !== null || archive === null) return fault;
       const count = archive.count();

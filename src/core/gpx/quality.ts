@@ -9,7 +9,7 @@ import { type QualityCode, type RoadNote, roadNote } from './types.ts';
 type QualityGrade = 'good' | 'fair' | 'poor';
 
 /** The grade is that of the worst reason. */
-export interface Quality {
+interface Quality {
   readonly grade: QualityGrade;
   readonly reasons: readonly (RoadNote & { readonly grade: QualityGrade })[];
 }

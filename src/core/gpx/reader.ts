@@ -14,13 +14,6 @@ const MOST = LIMITS.gpx;
 /** So much is waited for before the file is judged by how it begins (characters). */
 const LONGEST_HEAD = 4_096;
 
-/** Takes text as it comes; after the first fault it takes no more. */
-interface GpxReader {
-  /** False once the file is refused; the rest of it need not be read then. */
-  push(text: string): boolean;
-  end(): GpxResult;
-}
-
 /** Elements whose text is read; a spare elevation stands in extensions. */
 type Value = 'ele' | 'spare-ele' | 'time' | 'cadence' | 'power';
 
@@ -47,7 +40,8 @@ interface Progress {
   ended: boolean;
 }
 
-export function createGpxReader(): GpxReader {
+/** Takes text as it comes; after the first fault it takes no more. */
+export function createGpxReader() {
   const sink = pointSink();
   const progress: Progress = { damage: null, skippedLines: 0, ended: false };
   const { parser, isInPoint } = createParser(sink, progress);
@@ -74,7 +68,8 @@ export function createGpxReader(): GpxReader {
     parser.write(mend(text));
   };
   return {
-    push: (text) =>
+    /** False once the file is refused; the rest of it need not be read then. */
+    push: (text: string): boolean =>
       attempt(() => {
         length += text.length;
         if (length > MOST.characters.most) throw new Refusal('too-big');
@@ -85,7 +80,7 @@ export function createGpxReader(): GpxReader {
         head += text;
         if (head.length >= LONGEST_HEAD || head.trimStart().length >= 20) begin();
       }),
-    end() {
+    end(): GpxResult {
       attempt(() => {
         if (!begun) begin();
         parser.write(mend('', true));

@@ -4,12 +4,6 @@
  * never calls itself, so that a deep one cannot break it.
  */
 
-interface Measure {
-  readonly deep: number;
-  /** Values and names in it, itself included. */
-  readonly entries: number;
-}
-
 /** Whether a value from outside is an object with names in it: no list, and not nothing. */
 export function isFields(value: unknown): value is Readonly<Record<string, unknown>> {
   return isHolder(value) && !Array.isArray(value);
@@ -24,8 +18,11 @@ export function jsonOf(text: string): unknown {
   }
 }
 
-/** What is too much about a value, or null. A list or object that holds no other is 1 deep. */
-export function tooMuch(value: unknown, most: Measure): 'too-deep' | 'too-much' | null {
+/** What is too much about a value, or null. A list or object that holds no other is 1 deep; entries are values and names, itself included. */
+export function tooMuch(
+  value: unknown,
+  most: { readonly deep: number; readonly entries: number },
+): 'too-deep' | 'too-much' | null {
   let level: object[] = isHolder(value) ? [value] : [];
   let entries = 1;
   for (let deep = 1; level.length > 0; deep += 1) {

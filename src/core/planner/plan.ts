@@ -35,7 +35,7 @@ import {
 const RESTART_TICK_S = 0.05;
 const STUCK_COST = 60;
 
-export interface Advice {
+interface Advice {
   /** Manoeuvre to make now, or null for staying. */
   readonly move: Move | null;
   /** What it saves against staying. */
@@ -66,7 +66,7 @@ export function shiftLoad(
 }
 
 /** Makes the policy of a finished plan; `stay` holds the cost of staying for every stage, gear and speed. */
-export function makePolicy(world: RideWorld, tables: Tables, stages: number, stay: Float32Array): Policy {
+function makePolicy(world: RideWorld, tables: Tables, stages: number, stay: Float32Array): Policy {
   const size = tables.gears * tables.speeds;
   const { stepM } = tables.grid;
   const place = emptyPlace(tables);

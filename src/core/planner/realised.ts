@@ -1,7 +1,7 @@
 /**
  * What a ridden trace costs, at the prices the plan is made with (`costs.ts`), so that plans on different grids and the
  * rides that follow them can be compared in one currency. What leaned on the chain is that of the moment itself, where
- * `policy.ts` has it from tables of the grid; a test compares. It judges nobody; marks are the coach's.
+ * `plan.ts` has it from tables of the grid; a test compares. It judges nobody; marks are the coach's.
  */
 import { sampleAt } from '../math/numbers.ts';
 import { crankTorqueNm, slopeEffort } from '../model/legs.ts';

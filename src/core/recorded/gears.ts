@@ -8,14 +8,6 @@ import { clamp } from '../math/numbers.ts';
 import type { Machine } from '../model/types.ts';
 import { follows, type RoadSecond } from './seconds.ts';
 
-/** A change between two gears that were both read. */
-interface ReadChange {
-  /** Where it lies: half-way between the last place in the old gear and the first in the new one (m). */
-  readonly atM: number;
-  /** So far from there at most the two were read (m). */
-  readonly plusMinusM: number;
-}
-
 export type ReadGears = Readonly<ReturnType<typeof readGears>>;
 
 /** Slower is not riding, and slower legs tell no gear. */
@@ -144,8 +136,9 @@ function sweep(costs: readonly (readonly number[])[]): number[][] {
   return sums;
 }
 
-function changesIn(seconds: readonly RoadSecond[], developmentM: readonly (number | null)[]): ReadChange[] {
-  const changes: ReadChange[] = [];
+/** Changes between two gears that were both read: half-way between the last place in the old one and the first in the new one, and how far from there the two were read at most (m). */
+function changesIn(seconds: readonly RoadSecond[], developmentM: readonly (number | null)[]) {
+  const changes: { atM: number; plusMinusM: number }[] = [];
   let last: { readonly second: RoadSecond; readonly m: number } | null = null;
   for (const [i, m] of developmentM.entries()) {
     const second = seconds[i];

@@ -9,15 +9,12 @@ export const PATTERNS = ['plain', 'band', 'dots'] as const;
 export const HELMETS = ['holes', 'star', 'crest'] as const;
 export const FRAMES = ['usual', 'red', 'blue', 'green', 'plum'] as const;
 
-type Jersey = (typeof JERSEYS)[number];
-type Pattern = (typeof PATTERNS)[number];
-type Helmet = (typeof HELMETS)[number];
 export type FrameColour = (typeof FRAMES)[number];
 
 export interface Outfit {
-  readonly jersey: Jersey;
-  readonly pattern: Pattern;
-  readonly helmet: Helmet;
+  readonly jersey: (typeof JERSEYS)[number];
+  readonly pattern: (typeof PATTERNS)[number];
+  readonly helmet: (typeof HELMETS)[number];
   readonly frame: FrameColour;
 }
 
@@ -27,7 +24,7 @@ export const USUAL_OUTFIT: Outfit = { jersey: 'orange', pattern: 'plain', helmet
 /** A cloth in the light, in its folds and on its lit edge. */
 type Cloth = Readonly<Record<'tone' | 'dark' | 'light', string>>;
 
-export const JERSEY_CLOTHS: Readonly<Record<Jersey, Cloth>> = {
+export const JERSEY_CLOTHS: Readonly<Record<Outfit['jersey'], Cloth>> = {
   orange: { tone: '#e2552c', dark: '#b93f1e', light: '#f0764a' },
   berry: { tone: '#b8315f', dark: '#8e2248', light: '#d65a83' },
   blue: { tone: '#2b62b8', dark: '#1f4a8e', light: '#5586d2' },
