@@ -140,14 +140,22 @@ function move(world: RideWorld, ride: RideDraft, derailleur: Derailleur, events:
   const movingS = shift.movingS + world.tickS;
   const hung = pull > HUNG_PULL && movingS > HUNG_AFTER_S;
   if (hung && !shift.hungReported) events.push({ kind: 'shift-hung', derailleur, ...momentOf(ride) });
+  // Written out: spreading takes a good part of the time of a whole ride.
   const next: ShiftInProgress = {
-    ...shift,
+    direction: shift.direction,
+    fromIndex: shift.fromIndex,
+    toIndex: shift.toIndex,
+    stepsLeft: shift.stepsLeft,
+    neededTurns: shift.neededTurns,
     doneTurns: shift.doneTurns + (ride.cadenceRpm / 60) * world.tickS * rate,
+    waitedTurns: shift.waitedTurns,
     rate,
     movingS,
     loadSecondsSum: shift.loadSecondsSum + loadRatio * world.tickS,
     motorSecondsSum: shift.motorSecondsSum + (motorNm / machine.referenceTorqueNm) * world.tickS,
+    startedAtM: shift.startedAtM,
     hungReported: shift.hungReported || hung,
+    waitReported: shift.waitReported,
   };
   if (next.doneTurns < next.neededTurns) ride[derailleur] = next;
   else finishMovement(world, ride, derailleur, next, next.loadSecondsSum / movingS, events);
