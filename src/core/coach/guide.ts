@@ -4,6 +4,7 @@
  * hint is not turned round within 25 m or 3 s unless the road is another one there. Cues that name a gear are left to
  * it wherever it speaks.
  */
+import { cadenceAtRpm } from '../model/machine.ts';
 import { afterMovement, gearOf, placeOf, type Push, pushed, stepsBetween } from '../model/transmission.ts';
 import { hasHub } from '../model/shifters.ts';
 import type { GearPlace, Machine } from '../model/types.ts';
@@ -71,7 +72,7 @@ export function createGuide(world: RideWorld, reference: () => RideTrace | null)
 
   const think = (frame: RideFrame, best: RideTrace): NextStep | null => {
     if (plan?.of !== best) plan = { of: best, targets: targetsOf(best) };
-    const wish = wishOf(world.machine, plan.targets, best.samples, frame);
+    const wish = wishOf(world, plan.targets, best.samples, frame);
     if (wish === null) return null;
     const doneAtM = frame.distanceM + wish.step.inM;
     if (said !== null && turnsRound(world, said, wish, doneAtM, frame.timeS)) return null;
@@ -117,12 +118,16 @@ function targetsOf(trace: RideTrace): readonly Target[] {
 }
 
 function wishOf(
-  machine: Machine,
+  world: RideWorld,
   targets: readonly Target[],
   samples: readonly TraceSample[],
   frame: RideFrame,
 ): Wish | null {
+  const { machine } = world;
   const reachM = frame.distanceM + frame.speedMps * REACTION_S;
+  // A gear that would be ridden for less than that is not worth a lever.
+  const lastM = world.course.lengthM - TURN_ROUND_M;
+  if (reachM > lastM) return null;
   const at = targets.findLastIndex(({ atM }) => atM <= reachM);
   const target = targets[at];
   const now = target === undefined ? null : stepTo(machine, frame, target);
@@ -130,14 +135,37 @@ function wishOf(
     const help = easierNow(machine, frame);
     if (help !== null) return { step: help, target: null };
   }
-  if (now !== null && target !== undefined) return { step: { ...now, inM: 0 }, target };
+  const isLastGear = servesToTheFinish(world, samples, frame);
+  const isWished = ({ makes }: Pick<NextStep, 'makes'>): boolean => makes === 'harder' || !isLastGear;
+  if (now !== null && target !== undefined && isWished(now)) return { step: { ...now, inM: 0 }, target };
   for (const ahead of targets.slice(at + 1)) {
     const inM = ahead.atM - reachM;
-    if (inM > LOOK_M) return null;
+    if (inM > LOOK_M || ahead.atM > lastM) return null;
     const step = stepTo(machine, frame, ahead);
-    if (step !== null) return { step: { ...step, inM }, target: ahead };
+    if (step !== null && isWished(step)) return { step: { ...step, inM }, target: ahead };
   }
   return null;
+}
+
+/**
+ * Whether the gear one is in will do for all that is left of the road: there is no pitch on it, and at the speed of the
+ * best ride the legs are not below their band for the greater part of it. An easier gear then serves nothing any more.
+ */
+function servesToTheFinish(
+  { course, machine }: RideWorld,
+  samples: readonly TraceSample[],
+  frame: RideFrame,
+): boolean {
+  if (frame.crossed || course.pitches.some(({ endM }) => endM > frame.distanceM)) return false;
+  const { developmentM } = gearOf(machine, frame);
+  let servedM = 0;
+  let beforeM = frame.distanceM;
+  for (const { distanceM, speedMps, bandLowRpm } of samples) {
+    if (distanceM <= beforeM) continue;
+    if (cadenceAtRpm(speedMps, developmentM) >= bandLowRpm) servedM += distanceM - beforeM;
+    beforeM = distanceM;
+  }
+  return servedM >= (beforeM - frame.distanceM) / 2;
 }
 
 /** Whether a wish takes back what was said a moment ago on the same road. The rest of a ring change does not. */

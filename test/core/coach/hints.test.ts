@@ -44,11 +44,13 @@ describe('the hints of the guide', () => {
 
   const { world, reference } = ground('one-pitch-announced', 'road-2x11', 'adult-new');
   const top = world.machine.sprocketCount - 1;
-  const frameAt = (distanceM: number, change: Partial<RideState> = {}): RideFrame => {
+  const rideTo = (distanceM: number): RideState => {
     const ride = startRide(world);
     while (ride.now.distanceM < distanceM) ride.step([]);
-    return frameOf(world, { ...ride.state(), ...change });
+    return ride.state();
   };
+  const frameAt = (distanceM: number, change: Partial<RideState> = {}): RideFrame =>
+    frameOf(world, { ...rideTo(distanceM), ...change });
 
   test('name the smaller ring where the back has no easier sprocket, and what belongs to it', () => {
     const stuck = frameAt(300, { ringIndex: 1, sprocketIndex: top, cadenceRpm: 30 });
@@ -85,6 +87,21 @@ describe('the hints of the guide', () => {
     expect(guide.hint(sudden)).toBeNull();
     const later = createGuide(world, () => reference).hint(sudden);
     expect(later?.makes).toBe('harder');
+  });
+
+  test('ask for nothing easier behind the last pitch in a gear that will do to the finish, and for nothing just before it', () => {
+    const { lengthM, pitches } = world.course;
+    const behindM = Math.max(...pitches.map(({ endM }) => endM));
+    const inGear = (atM: number, sprocketIndex: number): RideFrame =>
+      frameOf(world, { ...rideTo(atM), ringIndex: 1, sprocketIndex, cadenceRpm: 65 });
+    const makes = (frame: RideFrame): string | undefined =>
+      createGuide(world, () => reference).hint(frame)?.makes;
+    const best = reference.samples.findLast(({ distanceM }) => distanceM <= lengthM - 40)!;
+    // One gear harder than the best ride's, in which its speed is still one for these legs; and one that is far too hard.
+    expect(makes(inGear(lengthM - 60, best.sprocketIndex - 1))).toBeUndefined();
+    expect(makes(inGear(behindM + 20, 0))).toBe('easier');
+    for (const sprocketIndex of [0, best.sprocketIndex, top])
+      expect(makes(inGear(lengthM - 20, sprocketIndex))).toBeUndefined();
   });
 });
 
