@@ -90,12 +90,13 @@ export interface Messages {
     | 'round-nextRider' | 'round-goOn' | 'round-nobody' | 'round-nobodySays' | 'round-waiting' | 'round-done' | 'round-doneSays' | 'round-toPicture' | 'round-feel' | 'round-noLevel' | 'round-notKept' | 'round-fullRound' | 'round-taken'
     | 'round-addTitle' | 'round-addOwn' | 'round-addOwnHint' | 'round-addThis' | 'round-others' | 'remark-none' | 'picture-working' | 'picture-failed' | 'picture-none' | 'picture-closed' | 'picture-open' | 'picture-road'
     | 'picture-boards-where' | 'picture-boards-caught' | 'picture-boards-timing' | 'picture-boards-change' | 'picture-boards-table' | 'picture-label' | 'picture-talk' | 'picture-show' | 'picture-hide' | 'picture-guess' | 'picture-right'
-    | 'picture-noPitch' | 'picture-noLines' | 'picture-ownRoads' | 'picture-tracks-development' | 'picture-tracks-cadenceRpm' | 'picture-legend-best' | 'picture-legend-middle' | 'picture-dots' | 'picture-never' | 'picture-timing-tooEarly'
-    | 'picture-timing-aboutRight' | 'picture-timing-tooLate' | 'picture-changeSame' | 'picture-changeNone' | 'picture-first' | 'picture-last' | 'picture-question-where' | 'picture-question-caught' | 'picture-question-timing'
-    | 'picture-question-change' | 'picture-question-table' | 'picture-answer-nobody' | 'picture-answer-noHill' | 'picture-answer-always' | 'picture-answer-often-late' | 'picture-answer-often-early' | 'picture-answer-often-mixed'
-    | 'picture-answer-sometimes-late' | 'picture-answer-sometimes-early' | 'picture-answer-sometimes-mixed' | 'picture-table-rider' | 'picture-table-ride' | 'picture-table-attempt' | 'picture-table-total' | 'picture-table-pitches'
-    | 'picture-table-none' | 'report-title' | 'report-intro' | 'report-names' | 'report-namesHint' | 'report-fileName' | 'report-print' | 'report-csv' | 'report-json' | 'report-remove' | 'report-sureTitle' | 'report-keep'
-    | 'report-saveFirst' | 'report-removeSure' | 'report-sheet' | 'report-table' | 'report-pitch' | 'report-caught' | 'report-timing' | 'report-group' | 'report-best' | 'report-ready' | 'report-all' | 'report-footer'
+    | 'picture-noPitch' | 'picture-noLines' | 'picture-ownRoads' | 'picture-tracks-development' | 'picture-tracks-cadenceRpm' | 'picture-legend-best' | 'picture-legend-middle' | 'picture-legend-lines' | 'picture-legend-bestLine'
+    | 'picture-dots' | 'picture-never' | 'picture-timing-tooEarly' | 'picture-timing-aboutRight' | 'picture-timing-tooLate' | 'picture-changeSame' | 'picture-changeNone' | 'picture-first' | 'picture-last' | 'picture-question-where'
+    | 'picture-question-caught' | 'picture-question-timing' | 'picture-question-change' | 'picture-question-table' | 'picture-answer-nobody' | 'picture-answer-noHill' | 'picture-answer-always' | 'picture-answer-often-late'
+    | 'picture-answer-often-early' | 'picture-answer-often-mixed' | 'picture-answer-sometimes-late' | 'picture-answer-sometimes-early' | 'picture-answer-sometimes-mixed' | 'picture-table-rider' | 'picture-table-ride'
+    | 'picture-table-attempt' | 'picture-table-total' | 'picture-table-pitches' | 'picture-table-none' | 'report-title' | 'report-intro' | 'report-names' | 'report-namesHint' | 'report-fileName' | 'report-print' | 'report-csv'
+    | 'report-json' | 'report-remove' | 'report-sureTitle' | 'report-keep' | 'report-saveFirst' | 'report-removeSure' | 'report-sheet' | 'report-table' | 'report-pitch' | 'report-caught' | 'report-timing' | 'report-group' | 'report-best'
+    | 'report-ready' | 'report-all' | 'report-footer'
   > & {
     'number': { count: number }; 'numberFirst': { count: number }; 'home-goOn': { plan: Text }; 'home-next': { name: Text; ridden: Text; all: Text }; 'home-waiting': { ridden: Text; all: Text };
     'home-session': { date: Text; riders: number; rides: number }; 'home-open-round': { plan: Text }; 'home-open-picture': { plan: Text }; 'home-open-report': { plan: Text }; 'facts': { count: number; bike: Text };
@@ -154,6 +155,7 @@ export interface Messages {
     'change-stayed': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' };
     'change-early-pitch': { pitches: number; pitch: number; side: 'at' | 'after' | 'before'; metres: Text; how: 'slightly' | 'clearly' };
     'change-few-steps': { pitches: number; pitch: number; made: number; gears: number; which: 'few' | 'hard' };
+    'change-wrong-way': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' };
     'change-pushed': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' };
     'change-foot-down': { pitches: number; pitch: number; gears: number; side: 'at' | 'after' | 'before'; metres: Text; rest: 'some' | 'none' }; 'change-ease': { changes: number; which: 'all' | 'some'; heavy: number };
     'change-ease-hub': { changes: number; which: 'all' | 'some'; heavy: number }; 'change-ease-motor': { changes: number; which: 'all' | 'some'; heavy: number };
@@ -173,10 +175,10 @@ export interface Messages {
   debriefChildren: Plain<
     | 'guess-title' | 'guess-openQuestion' | 'guess-why' | 'guess-skip' | 'guess-working' | 'guess-notMarked' | 'guess-matchedKind' | 'guess-differedKind' | 'guess-noPitch' | 'guess-slowest' | 'end-passed' | 'end-not-yet' | 'end-ridden'
     | 'end-explain' | 'well-title' | 'well-finished' | 'well-cadence' | 'well-foresight' | 'well-easing' | 'well-chainLine' | 'well-economy' | 'change-title' | 'change-stood-still' | 'change-dawdle' | 'change-nothing' | 'next-title'
-    | 'next-again' | 'next-onwardsNone' | 'next-easier-level' | 'cards-title' | 'card-needed' | 'card-before' | 'card-bestStays' | 'card-asksNothing' | 'card-footDown' | 'card-watch' | 'card-table' | 'asks-cadence' | 'asks-foresight'
-    | 'asks-easing' | 'asks-chainLine' | 'asks-economy' | 'noMark-cadence' | 'noMark-foresight' | 'noMark-easing' | 'noMark-chainLine' | 'noMark-economy' | 'hold-tooSlow' | 'level-strong' | 'level-good' | 'level-onTheWay' | 'level-start'
-    | 'perfect' | 'small' | 'leftAlone' | 'better-below-band' | 'better-above-band' | 'better-coasted' | 'better-coasted-hub' | 'better-overloaded-pitch' | 'better-early-pitch' | 'better-foot-down-pitch' | 'better-heavy-shift'
-    | 'better-heavy-shift-hub' | 'better-heavy-shift-motor' | 'better-waited-shift' | 'better-crossed' | 'better-many-shifts' | 'better-undone' | 'closed'
+    | 'next-again' | 'next-onwardsNone' | 'next-easier-level' | 'cards-title' | 'card-needed' | 'card-before' | 'card-worst' | 'card-bestStays' | 'card-asksNothing' | 'card-footDown' | 'card-watch' | 'card-table' | 'asks-cadence'
+    | 'asks-foresight' | 'asks-easing' | 'asks-chainLine' | 'asks-economy' | 'noMark-cadence' | 'noMark-foresight' | 'noMark-easing' | 'noMark-chainLine' | 'noMark-economy' | 'hold-tooSlow' | 'level-strong' | 'level-good' | 'level-onTheWay'
+    | 'level-start' | 'perfect' | 'small' | 'leftAlone' | 'better-below-band' | 'better-above-band' | 'better-coasted' | 'better-coasted-hub' | 'better-overloaded-pitch' | 'better-early-pitch' | 'better-foot-down-pitch'
+    | 'better-heavy-shift' | 'better-heavy-shift-hub' | 'better-heavy-shift-motor' | 'better-waited-shift' | 'better-crossed' | 'better-many-shifts' | 'better-undone' | 'closed'
   > & {
     'pitch': { pitches: number; pitch: Text }; 'pitch-begins': { pitches: number; pitch: Text }; 'pitch-title': { pitches: number; pitch: Text }; 'near': { side: 'at' | 'after' | 'before'; metres: Text };
     'aim': { side: 'at' | 'after' | 'before'; metres: Text }; 'gears': { gears: number }; 'made-gears': { made: number }; 'seconds': { seconds: number }; 'heavy-shifts': { heavy: number };
@@ -187,12 +189,13 @@ export interface Messages {
     'change-late-pitch': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text; how: 'slightly' | 'clearly' };
     'change-stayed': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
     'change-early-pitch': { pitches: number; pitch: Text; side: 'at' | 'after' | 'before'; metres: Text; how: 'slightly' | 'clearly' };
-    'change-few-steps': { made: number; pitches: number; pitch: Text; which: 'few' | 'hard'; gears: number }; 'change-pushed': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
-    'change-foot-down': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text }; 'change-ease': { heavy: number }; 'change-ease-hub': { heavy: number }; 'change-ease-motor': { heavy: number };
-    'change-ease-motor-hub': { heavy: number }; 'change-coasted': { seconds: number; place: Text }; 'change-coasted-hub': { seconds: number; place: Text }; 'change-slow-legs': { seconds: number; place: Text };
-    'change-fast-legs': { seconds: number; place: Text }; 'change-crossed': { seconds: number; place: Text }; 'change-fidget': { changes: number; needed: number }; 'next-onwards': { level: Text };
-    'card-bestDoes': { gears: number; side: 'at' | 'after' | 'before'; metres: Text }; 'card-timing': { timing: 'too-early' | 'too-late' | 'about-right' }; 'card-tendency': { timing: 'too-early' | 'too-late' | 'about-right' };
-    'card-picture': { pitches: number; pitch: Text }; 'hold-weakest': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; most: Text }; 'hold-pace': { share: Text };
+    'change-few-steps': { made: number; pitches: number; pitch: Text; which: 'few' | 'hard'; gears: number }; 'change-wrong-way': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'change-pushed': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text }; 'change-foot-down': { pitches: number; pitch: Text; ready: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'change-ease': { heavy: number }; 'change-ease-hub': { heavy: number }; 'change-ease-motor': { heavy: number }; 'change-ease-motor-hub': { heavy: number }; 'change-coasted': { seconds: number; place: Text };
+    'change-coasted-hub': { seconds: number; place: Text }; 'change-slow-legs': { seconds: number; place: Text }; 'change-fast-legs': { seconds: number; place: Text }; 'change-crossed': { seconds: number; place: Text };
+    'change-fidget': { changes: number; needed: number }; 'next-onwards': { level: Text }; 'card-bestDoes': { gears: number; side: 'at' | 'after' | 'before'; metres: Text };
+    'card-timing': { timing: 'too-early' | 'too-late' | 'about-right' }; 'card-tendency': { timing: 'too-early' | 'too-late' | 'about-right' }; 'card-picture': { pitches: number; pitch: Text };
+    'hold-weakest': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; most: Text }; 'hold-pace': { share: Text };
     'hold-lessonMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text }; 'hold-markMissing': { mark: 'cadence' | 'foresight' | 'easing' | 'chainLine' | 'economy'; atLeast: Text };
     'why-below-band': { seconds: number; from: Text }; 'why-above-band': { seconds: number; from: Text }; 'why-coasted': { seconds: number; from: Text }; 'why-overloaded-pitch': { pitches: number; pitch: Text };
     'why-early-pitch': { pitches: number; pitch: Text }; 'why-foot-down-pitch': { pitches: number; pitch: Text }; 'why-heavy-shift': { from: Text }; 'why-waited-shift': { from: Text }; 'why-crossed': { seconds: number; from: Text };
@@ -271,10 +274,11 @@ export interface Messages {
   };
   hud: Plain<
     | 'cadence' | 'perMinute' | 'gear' | 'pressure' | 'legs-coast' | 'legs-ease' | 'legs-steady' | 'legs-press' | 'legs-too-slow' | 'legs-too-fast' | 'reserve' | 'distance' | 'chainFromAbove' | 'crossed' | 'chainOff' | 'motor-pulls'
-    | 'motor-rests' | 'motor-empty' | 'stopLine' | 'outOfSight' | 'marksSoFar' | 'marks-cadence' | 'marks-easing' | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier' | 'pad-rear-harder' | 'pad-front-smaller'
-    | 'pad-front-bigger' | 'pad-ease' | 'pad-press' | 'pad-brake' | 'pad-pause' | 'spoken-front-smaller' | 'spoken-front-bigger' | 'spoken-press' | 'spoken-brake' | 'spoken-pause' | 'remark-heavy-shift' | 'remark-shift-hung'
-    | 'remark-shift-waiting' | 'remark-hub-knocked' | 'remark-motor-pulled' | 'remark-hub-waits' | 'remark-no-easier' | 'remark-no-harder' | 'remark-ring-easier' | 'remark-ring-harder' | 'remark-no-ring' | 'remark-refused-crossed'
-    | 'remark-crossed' | 'remark-chain-dropped' | 'remark-foot-down' | 'remark-line-missed' | 'remark-battery-empty' | 'remark-reserve-empty' | 'ear-pitch-now' | 'ear-pitch-over' | 'ear-downhill' | 'ear-begin' | 'ear-nothing'
+    | 'motor-rests' | 'motor-empty' | 'stopLine' | 'outOfSight' | 'beside-best' | 'beside-last' | 'marksSoFar' | 'marks-cadence' | 'marks-easing' | 'marks-chainLine' | 'step-now' | 'step-soon' | 'pads' | 'pad-rear-easier'
+    | 'pad-rear-harder' | 'pad-front-smaller' | 'pad-front-bigger' | 'pad-ease' | 'pad-press' | 'pad-brake' | 'pad-pause' | 'spoken-front-smaller' | 'spoken-front-bigger' | 'spoken-press' | 'spoken-brake' | 'spoken-pause'
+    | 'remark-heavy-shift' | 'remark-shift-hung' | 'remark-shift-waiting' | 'remark-hub-knocked' | 'remark-motor-pulled' | 'remark-hub-waits' | 'remark-no-easier' | 'remark-no-harder' | 'remark-ring-easier' | 'remark-ring-harder'
+    | 'remark-no-ring' | 'remark-refused-crossed' | 'remark-crossed' | 'remark-chain-dropped' | 'remark-foot-down' | 'remark-line-missed' | 'remark-battery-empty' | 'remark-reserve-empty' | 'ear-pitch-now' | 'ear-pitch-over'
+    | 'ear-downhill' | 'ear-begin' | 'ear-nothing'
   > & {
     'roadAhead': { length: Text }; 'widened': { times: Text }; 'motor-too-fast': { speed: Text }; 'steeper': { times: Text }; 'move': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number };
     'move-after': { move: 'rear-easier' | 'rear-harder' | 'front-easier' | 'front-harder'; steps: number }; 'move-then': { first: Text; second: Text }; 'step-in': { distance: Text }; 'spoken-rear-easier': { gears: 'hub' | 'sprockets' };
@@ -290,8 +294,8 @@ export interface Messages {
     'count': { rides: number }; 'sure': { rides: number }; 'savedAll': { rides: number }; 'stopped': { added: Text }; 'namesStore': { host: Text }; 'takenBack': { already: number; added: Text }; 'refused': { refused: number };
   };
   keys: Plain<
-    | 'rear-easier' | 'rear-harder' | 'front-smaller' | 'front-bigger' | 'ease' | 'press' | 'coast' | 'brake' | 'pause' | 'name-Space' | 'name-Escape' | 'name-Enter' | 'name-Tab' | 'spoken-ArrowUp' | 'spoken-ArrowDown' | 'spoken-ArrowLeft'
-    | 'spoken-ArrowRight'
+    | 'rear-easier' | 'rear-harder' | 'only-rear-easier' | 'only-rear-harder' | 'front-smaller' | 'front-bigger' | 'ease' | 'press' | 'coast' | 'brake' | 'pause' | 'name-Space' | 'name-Escape' | 'name-Enter' | 'name-Tab' | 'spoken-ArrowUp'
+    | 'spoken-ArrowDown' | 'spoken-ArrowLeft' | 'spoken-ArrowRight'
   >;
   ladder: Plain<
     | 'title-apples-for-the-party' | 'sentence-apples-for-the-party' | 'cue-apples-for-the-party-1' | 'cue-apples-for-the-party-2' | 'cue-apples-for-the-party-3' | 'title-down-to-the-sea' | 'sentence-down-to-the-sea'
@@ -317,7 +321,7 @@ export interface Messages {
   };
   names: Plain<
     | 'lesson-levers' | 'lesson-cadence' | 'lesson-easing' | 'lesson-look-ahead' | 'lesson-rolling' | 'lesson-chain-line' | 'lesson-ring-change' | 'lesson-ride-over' | 'lesson-hidden' | 'lesson-stop-gear' | 'lesson-wind-and-gravel'
-    | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'sentence-check' | 'sentence-free' | 'patch-cadence' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
+    | 'lesson-everything' | 'lesson-check' | 'lesson-free' | 'sentence-check' | 'sentence-free' | 'patch-levers' | 'patch-cadence' | 'rider-child-9' | 'rider-adult-new' | 'rider-adult-weekly' | 'rider-adult-strong' | 'rider-own'
   >;
   party: Plain<
     | 'title' | 'all' | 'shared' | 'noClick' | 'tip-jolts' | 'tip-grinding' | 'tip-whirring' | 'tip-none' | 'again' | 'takeOver' | 'roads' | 'grownUps' | 'picture'
@@ -357,10 +361,10 @@ export interface Messages {
     'marks-shown': { shown: Text; all: Text }; 'standing-to-mark': { date: Text }; 'standing-unfinished': { date: Text }; 'standing-older': { date: Text };
   };
   ride: Plain<
-    | 'failed-not-fetched' | 'failed-no-canvas' | 'failed-broken' | 'again' | 'pausedHint' | 'restart' | 'leave' | 'stage' | 'hands' | 'controls' | 'watching' | 'watchOn' | 'backToDebrief' | 'steeper' | 'gentler' | 'step-rear-easier'
-    | 'step-rear-harder' | 'step-ease' | 'done-rear-harder' | 'wrong-rear-easier' | 'wrong-rear-harder' | 'wrong-front-smaller' | 'wrong-front-bigger' | 'wrong-ease' | 'wrong-press' | 'wrong-coast' | 'wrong-brake' | 'wrong-pause'
-    | 'instead' | 'hold' | 'pad' | 'holdPad' | 'skip' | 'trouble-ride-title' | 'trouble-ride' | 'trouble-again' | 'trouble-watching' | 'trouble-kept' | 'trouble-notKept' | 'trouble-goOn' | 'trouble-keep' | 'trouble-back' | 'trouble-page'
-    | 'trouble-report' | 'trouble-reportHint' | 'trouble-reload' | 'trouble-close'
+    | 'failed-not-fetched' | 'failed-no-canvas' | 'failed-broken' | 'again' | 'pausedHint' | 'restart' | 'leave' | 'stage' | 'hands' | 'controls' | 'controlsPads' | 'watching' | 'watchOn' | 'backToDebrief' | 'steeper' | 'gentler'
+    | 'step-rear-easier' | 'step-rear-harder' | 'step-ease' | 'done-rear-harder' | 'wrong-rear-easier' | 'wrong-rear-harder' | 'wrong-front-smaller' | 'wrong-front-bigger' | 'wrong-ease' | 'wrong-press' | 'wrong-coast' | 'wrong-brake'
+    | 'wrong-pause' | 'instead' | 'hold' | 'pad' | 'holdPad' | 'skip' | 'trouble-ride-title' | 'trouble-ride' | 'trouble-again' | 'trouble-watching' | 'trouble-kept' | 'trouble-notKept' | 'trouble-goOn' | 'trouble-keep' | 'trouble-back'
+    | 'trouble-page' | 'trouble-report' | 'trouble-reportHint' | 'trouble-reload' | 'trouble-close'
   > & {
     'title': { level: Text }; 'done-rear-easier': { gears: 'hub' | 'sprockets' }; 'done-ease': { gears: 'hub' | 'sprockets'; motor: 'pulls' | 'none' }; 'say-rear-easier': { key: Text }; 'say-rear-harder': { key: Text };
     'say-ease': { how: 'hold' | 'press'; key: Text };

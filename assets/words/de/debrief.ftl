@@ -208,7 +208,7 @@ guess-where =
     }
 guess-stepsBefore =
     { $made ->
-        [0] Vor dem Fuß hattest du noch nicht geschaltet; die beste Fahrt { needed }.
+        [0] Vor dem Fuß hattest du noch nicht leichter geschaltet; die beste Fahrt { needed }.
        *[other] Vor dem Fuß hattest du { made-gears } leichter geschaltet; die beste Fahrt { needed }.
     }
 needed =
@@ -268,6 +268,7 @@ change-few-steps =
         [few] An { pitch } hast du nur { made-gears } leichter geschaltet. Schalte dort { gears } leichter.
        *[hard] An { pitch } war dein Gang immer noch zu schwer. Schalte dort noch einen Gang leichter.
     }
+change-wrong-way = An { pitch } hast du schwerer geschaltet statt leichter. { advice }
 change-pushed = An { pitch } hast du fest getreten, statt zu schalten. { advice }
 change-foot-down = An { pitch } war der Gang zu schwer, und ein Fuß kam auf den Boden. { advice }
 change-ease =
@@ -317,7 +318,7 @@ card-ofMade =
         [0] keiner
        *[other] { $before } von { $made }
     }
-card-worst = Langsamste Beine
+card-worst = Langsamste Beine an der Rampe
 card-worstPair = { $own } U/min (beste { $best })
 card-bestDoes =
     { $which ->

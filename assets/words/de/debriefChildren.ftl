@@ -218,6 +218,7 @@ change-few-steps =
         }.
        *[hard] Am { pitch } war dein Gang zu schwer. Schalte einen Gang leichter.
     }
+change-wrong-way = Am { pitch } hast du schwerer geschaltet, nicht leichter. { advice }
 change-pushed = Am { pitch } hast du sehr fest getreten. { advice }
 change-foot-down = Am { pitch } war der Gang zu schwer. { advice }
 change-ease =
@@ -271,6 +272,7 @@ next-easier-level = Fahr erst eine leichtere Straße. Dann komm wieder.
 cards-title = Berg für Berg
 card-needed = So viele Gänge schaltet die beste Fahrt
 card-before = Deine vor dem Berg
+card-worst = Langsamste Beine am Berg
 card-bestDoes = Hier schaltet die beste Fahrt { gears } leichter. Sie beginnt { near }.
 card-bestStays = Die beste Fahrt schaltet hier nicht.
 card-asksNothing = Es geht auch ohne Schalten.

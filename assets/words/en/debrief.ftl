@@ -227,7 +227,7 @@ guess-where =
 # $made (Number): easier gears before the foot, from 0. $needed (Number): those of the best ride.
 guess-stepsBefore =
     { $made ->
-        [0] Before the foot you had made no shift; the best ride { needed }.
+        [0] Before the foot you had made no easier shift; the best ride { needed }.
        *[other] Before the foot you had made { made-gears } easier; the best ride { needed }.
     }
 # A number alone. $needed (Number): from 0.
@@ -292,6 +292,7 @@ change-few-steps =
         [few] On { pitch } you went only { made-gears } easier. Go { gears } easier there.
        *[hard] On { pitch } your gear was still too hard. Go one gear easier there.
     }
+change-wrong-way = On { pitch } you shifted harder where it needed easier. { advice }
 change-pushed = On { pitch } you pushed hard instead of shifting. { advice }
 change-foot-down = On { pitch } the gear was too hard and a foot went down. { advice }
 # Shifts under pressure: on sprockets, in a hub, with a motor that pulls on the chain, and with both.
@@ -347,7 +348,7 @@ card-ofMade =
         [0] none made
        *[other] { $before } of { $made } made
     }
-card-worst = Slowest legs
+card-worst = Slowest legs on the pitch
 card-worstPair = { $own } rpm (best { $best })
 # $before (Number): how many of the gears come before the foot; $which: whether that is all of them, some, or none.
 card-bestDoes =

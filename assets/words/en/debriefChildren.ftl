@@ -232,6 +232,7 @@ change-few-steps =
         }.
        *[hard] Your gear was too hard on { pitch }. Go one gear easier.
     }
+change-wrong-way = You shifted harder at { pitch }, not easier. { advice }
 change-pushed = You pushed very hard on { pitch }. { advice }
 change-foot-down = The gear was too hard on { pitch }. { advice }
 # Shifts under pressure: on sprockets, in a hub, with a motor that pulls on the chain, and with both.
@@ -289,6 +290,7 @@ next-easier-level = Ride an easier road first. Then come back.
 cards-title = Hill by hill
 card-needed = Gears the best ride took
 card-before = Yours before the hill
+card-worst = Slowest legs on the hill
 card-bestDoes = Here the best ride goes { gears } easier. It begins { near }.
 card-bestStays = The best ride does not shift here.
 card-asksNothing = It goes without a shift, too.

@@ -291,6 +291,7 @@ change-few-steps =
         [few] En { pitch } pusiste solo { made-gears }. Ahí, pon { gears }.
        *[hard] En { pitch } la marcha aún era demasiado dura. Ahí, pon una marcha más suave.
     }
+change-wrong-way = En { pitch } pusiste una marcha más dura en vez de una más suave. { advice }
 change-pushed = En { pitch } apretaste mucho en lugar de cambiar. { advice }
 change-foot-down = En { pitch } la marcha era demasiado dura y hubo que poner pie a tierra. { advice }
 # Shifts under pressure: on sprockets, in a hub, with a motor that pulls on the chain, and with both.
@@ -351,7 +352,7 @@ card-ofMade =
         [0] ninguna
        *[other] { $before } de { $made }
     }
-card-worst = Piernas más lentas
+card-worst = Piernas más lentas en el repecho
 card-worstPair = { $own } rpm (el mejor: { $best })
 # $before (Number): how many of the gears come before the foot; $which: whether that is all of them, some, or none.
 card-bestDoes =

@@ -230,6 +230,7 @@ change-few-steps =
         }.
        *[hard] En { pitch } la marcha era demasiado dura. Pon una más suave.
     }
+change-wrong-way = En { pitch } pusiste una marcha más dura, no más suave. { advice }
 change-pushed = En { pitch } apretaste mucho. { advice }
 change-foot-down = En { pitch } la marcha era demasiado dura. { advice }
 # Shifts under pressure: on sprockets, in a hub, with a motor that pulls on the chain, and with both.
@@ -287,6 +288,7 @@ next-easier-level = Haz primero un camino más fácil. Luego vuelve.
 cards-title = Cuesta a cuesta
 card-needed = Marchas del mejor recorrido
 card-before = Las tuyas antes de la cuesta
+card-worst = Piernas más lentas en la cuesta
 card-bestDoes = Aquí el mejor recorrido pone { gears }. Empieza a cambiar { near }.
 card-bestStays = El mejor recorrido no cambia aquí.
 card-asksNothing = También se pasa sin cambiar.

@@ -268,6 +268,7 @@ change-few-steps =
         [few] Dans { pitch }, tu as seulement passé { made-gears } plus facile. Là, passe { gears } plus facile.
        *[hard] Dans { pitch }, ta vitesse était encore trop dure. Là, passe un cran plus facile.
     }
+change-wrong-way = Dans { pitch }, tu as passé plus dur au lieu de plus facile. { advice }
 change-pushed = Dans { pitch }, tu as appuyé fort au lieu de changer. { advice }
 change-foot-down = Dans { pitch }, la vitesse était trop dure et tu as mis pied à terre. { advice }
 change-ease =
@@ -317,7 +318,7 @@ card-ofMade =
         [0] aucun
        *[other] { $before } sur { $made } faits
     }
-card-worst = Jambes les plus lentes
+card-worst = Jambes les plus lentes dans le raidillon
 card-worstPair = { $own } tr/min (meilleur : { $best })
 card-bestDoes =
     { $which ->

@@ -216,6 +216,7 @@ change-few-steps =
         }.
        *[hard] Ta vitesse était trop dure dans { pitch }. Passe un cran plus facile.
     }
+change-wrong-way = Tu as passé plus dur pour { pitch }, pas plus facile. { advice }
 change-pushed = Tu as appuyé très fort dans { pitch }. { advice }
 change-foot-down = La vitesse était trop dure dans { pitch }. { advice }
 change-ease =
@@ -269,6 +270,7 @@ next-easier-level = D’abord une route plus facile. Puis reviens ici.
 cards-title = Côte par côte
 card-needed = Crans du meilleur passage
 card-before = Les tiens avant la côte
+card-worst = Jambes les plus lentes dans la côte
 card-bestDoes = Ici, le meilleur passage prend { gears } plus facile. Il commence { near }.
 card-bestStays = Le meilleur passage ne change pas ici.
 card-asksNothing = Ça passe aussi sans changer.

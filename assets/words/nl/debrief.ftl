@@ -291,6 +291,7 @@ change-few-steps =
         [few] Op { pitch } ging je maar { made-gears } lichter. Ga daar { gears } lichter.
        *[hard] Op { pitch } was je versnelling nog te zwaar. Ga daar één versnelling lichter.
     }
+change-wrong-way = Op { pitch } schakelde je zwaarder in plaats van lichter. { advice }
 change-pushed = Op { pitch } trapte je hard in plaats van te schakelen. { advice }
 change-foot-down = Op { pitch } was de versnelling te zwaar en ging er een voet aan de grond. { advice }
 # Schakelen onder druk: op tandwielen, in een naaf, met een motor die aan de ketting trekt, en met allebei.
@@ -349,7 +350,7 @@ card-ofMade =
         [0] niet geschakeld
        *[other] { $before } van { $made } geschakeld
     }
-card-worst = Traagste benen
+card-worst = Traagste benen op het klimmetje
 card-worstPair = { $own }/min (beste { $best })
 # $before (Number): hoeveel versnellingen vóór de voet komen; $which: of dat ze allemaal zijn, een deel, of geen.
 card-bestDoes =

@@ -231,6 +231,7 @@ change-few-steps =
         } nodig.
        *[hard] Je versnelling was te zwaar op { pitch }. Ga één versnelling lichter.
     }
+change-wrong-way = Je schakelde op { pitch } zwaarder, niet lichter. { advice }
 change-pushed = Je trapte heel hard op { pitch }. { advice }
 change-foot-down = De versnelling was te zwaar op { pitch }. { advice }
 # Schakelen onder druk: op tandwielen, in een naaf, met een motor die aan de ketting trekt, en met allebei.
@@ -282,6 +283,7 @@ next-easier-level = Rijd eerst een makkelijkere weg. Kom dan terug.
 cards-title = Heuvel voor heuvel
 card-needed = Zoveel lichter gaat de beste rit
 card-before = Bij jou vóór de heuvel
+card-worst = Traagste benen op de heuvel
 card-bestDoes = Hier gaat de beste rit { gears } lichter. Die begint { near }.
 card-bestStays = De beste rit schakelt hier niet.
 card-asksNothing = Het gaat ook zonder schakelen.

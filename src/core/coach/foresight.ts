@@ -6,7 +6,7 @@
 import type { RideTrace } from '../ride/trace.ts';
 import type { RideWorld } from '../ride/types.ts';
 import { askedOfPitches, firstBefore } from './asked.ts';
-import { easedShare, gearAgainst, pressedShare, worstCadence } from './onPitch.ts';
+import { developmentAt, easedShare, gearAgainst, pressedShare, worstCadence } from './onPitch.ts';
 import { ABOUT_RIGHT_CREDIT } from './pitchLimits.ts';
 import { earlyOf, lateOf, type Taken, takenBy } from './timing.ts';
 import type { Mark, PitchReport, Reason, Timing } from './types.ts';
@@ -44,7 +44,7 @@ export function foresightMark(pitches: readonly PitchReport[], weight: number): 
 
 /** The credit of a pitch, why, and what a coach shows of it. */
 function judgePitch(taken: Taken): PitchReport {
-  const { trace, reference, pitch, index, best, made, overloadM, worstCadenceRpm, earlyM } = taken;
+  const { trace, reference, pitch, index, best, made, overloadM, earlyM } = taken;
   const { toM } = best;
   const late = lateOf(taken);
   const [earlyBy, early] = earlyOf(taken);
@@ -65,6 +65,7 @@ function judgePitch(taken: Taken): PitchReport {
     earlyM,
     pressed: pressedShare(trace.samples, pitch.footM, toM),
     gearRatio: gearAgainst(trace.samples, reference.samples, toM),
+    wentHarder: wentHarder(taken),
     easedShare: easedShare(trace.samples, reference.samples, pitch, toM),
     overloadM,
     overloadNoneM: best.overloadNoneM,
@@ -75,10 +76,18 @@ function judgePitch(taken: Taken): PitchReport {
     stepsBeforeFoot: made.filter((shift) => shift.startedAtM < pitch.footM).length,
     firstShiftBeforeFootM: firstBefore(made, pitch),
     referenceFirstShiftBeforeFootM: firstBefore(best.made, pitch),
-    worstCadenceRpm,
-    referenceWorstCadenceRpm: worstCadence(reference.samples, pitch.footM, toM),
+    worstCadenceRpm: worstCadence(trace.samples, pitch.footM, pitch.endM),
+    referenceWorstCadenceRpm: worstCadence(reference.samples, pitch.footM, pitch.endM),
     footDown,
   };
+}
+
+/** Whether hands took the wrong way: harder on the last metres before the foot, and not once easier there. */
+function wentHarder({ trace, reference, pitch, best, made }: Taken): boolean {
+  if (made.some(({ startedAtM }) => startedAtM >= best.fromM && startedAtM < pitch.footM)) return false;
+  const becameHarder = ({ samples }: RideTrace): boolean =>
+    developmentAt(samples, pitch.footM) > developmentAt(samples, best.fromM);
+  return becameHarder(trace) && !becameHarder(reference);
 }
 
 /** Whether a foot went down on the pitch or just behind it. */

@@ -117,6 +117,11 @@ export function pressedShare(samples: readonly TraceSample[], fromM: number, toM
   return on.length === 0 ? 0 : on.filter((s) => s.pressureRatio > 1.15).length / on.length;
 }
 
+/** Development at a place (m a turn). */
+export function developmentAt(samples: readonly TraceSample[], placeM: number): number {
+  return samples[Math.min(samples.length - 1, indexFrom(samples, placeM))]?.developmentM ?? 0;
+}
+
 /** Development at the end of the judged stretch over that of the best ride there: above 1 is harder. */
 export function gearAgainst(
   samples: readonly TraceSample[],

@@ -90,6 +90,8 @@ export interface PitchReport {
   readonly pressed: number;
   /** Gear at the end of the judged way over the best ride's: above 1 is harder. */
   readonly gearRatio: number;
+  /** Within sight of the pitch the gear was made harder and not easier, where the best ride made it no harder. */
+  readonly wentHarder: boolean;
   /** How much of the best ride's easing (in ratio) was made. */
   readonly easedShare: number;
   /** Overload of the ride, of the best ride had it not shifted, and of the best ride (load × metres). */
@@ -104,6 +106,7 @@ export interface PitchReport {
   /** Where the first easier shift began; null without one. */
   readonly firstShiftBeforeFootM: number | null;
   readonly referenceFirstShiftBeforeFootM: number | null;
+  /** The slowest legs on the whole pitch, from its foot to its end. */
   readonly worstCadenceRpm: number;
   readonly referenceWorstCadenceRpm: number;
   readonly footDown: boolean;
@@ -131,7 +134,7 @@ export interface Verdict {
   readonly well: { readonly code: MarkName | 'finished'; readonly value: number };
   readonly change:
     | {
-        readonly code: 'late-pitch' | 'early-pitch' | 'few-steps' | 'pushed' | 'foot-down';
+        readonly code: 'late-pitch' | 'early-pitch' | 'few-steps' | 'wrong-way' | 'pushed' | 'foot-down';
         readonly pitch: number;
         /** It was nearly right: the card of the pitch says so, too. */
         readonly slightly: boolean;

@@ -96,7 +96,7 @@ function bestOf(marks: Marks): Verdict['well'] {
 
 function toChange(input: VerdictInput): Verdict['change'] {
   const fallen = input.pitches.find((pitch) => pitch.footDown);
-  if (fallen !== undefined) return pitchChange('foot-down', fallen);
+  if (fallen !== undefined) return pitchChange(fallen.wentHarder ? 'wrong-way' : 'foot-down', fallen);
   if (input.total >= PERFECT_TOTAL) return { code: 'nothing' };
   const lost = [...lossesOf(input)].toSorted((a, b) => b[1] - a[1]);
   for (const [cause, points] of lost) {
@@ -169,13 +169,14 @@ function slownessCause({ restedS, softS, shiftingS, easierBy }: RidingHabits): C
 
 /** Why a pitch lost its credit. */
 function causeOf(pitch: PitchReport, habits: RidingHabits): Cause {
-  if (pitch.footDown) return 'foot-down';
+  if (pitch.footDown) return pitch.wentHarder ? 'wrong-way' : 'foot-down';
   if (pitch.early > pitch.late) {
     if (pitch.earlyBy === 'coasted') return 'coasted';
     if (habits.easierBy < EASY_HABIT) return 'fast-legs';
     if (pitch.stepsMade > 0 && pitch.earlyM > EARLY_M) return 'early-pitch';
     return pitch.earlyBy === 'slow' ? slownessCause(habits) : 'fast-legs';
   }
+  if (pitch.wentHarder) return 'wrong-way';
   if (pitch.pressed >= PRESSED_SHARE) return 'pushed';
   // Too hard on the hill as everywhere is no matter of the hill.
   if (habits.harderBy > HARD_HABIT) return 'slow-legs';
@@ -207,6 +208,7 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
     case 'late-pitch':
     case 'early-pitch':
     case 'few-steps':
+    case 'wrong-way':
     case 'pushed':
     case 'foot-down': {
       const mine = pitches.filter(
@@ -249,7 +251,7 @@ function changeOf(cause: Cause, input: VerdictInput): Verdict['change'] | null {
 }
 
 function pitchChange(
-  code: 'late-pitch' | 'early-pitch' | 'few-steps' | 'pushed' | 'foot-down',
+  code: Extract<Verdict['change'], { readonly pitch: number }>['code'],
   pitch: PitchReport,
 ): Verdict['change'] {
   return {

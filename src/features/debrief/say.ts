@@ -36,6 +36,7 @@ export function sayChange(change: Verdict['change'], speech: Speech): string {
     case 'late-pitch':
     case 'early-pitch':
     case 'few-steps':
+    case 'wrong-way':
     case 'pushed':
     case 'foot-down':
       return sayPitchChange(change, speech);
@@ -79,6 +80,7 @@ function sayPitchChange(change: PitchChange, speech: Speech): string {
       return say('change-few-steps', { ...pitch, made: change.made, gears: change.steps, which });
     }
     case 'late-pitch':
+    case 'wrong-way':
     case 'pushed':
     case 'foot-down': {
       const advised = { ...pitch, ...place, ...stepsOf(change) };

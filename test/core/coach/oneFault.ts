@@ -118,6 +118,23 @@ function tooFew(world: RideWorld, script: readonly Manoeuvre[], share: number): 
   return moved;
 }
 
+/** For every pitch the hand takes the wrong way: so many sprockets harder where the best ride first goes easier, until the pitch is over. */
+function wrongWay(world: RideWorld, script: readonly Manoeuvre[], by: number): Manoeuvre[] | null {
+  const moved = [...script];
+  let turned = 0;
+  for (const { footM, endM } of world.course.pitches) {
+    const inside = moved.flatMap((one, i) => (one.atM > footM - 110 && one.atM < endM ? [i] : []));
+    const first = inside.find((i) => isEasier(world, moved, i));
+    if (first === undefined) continue;
+    const from = before(world, moved, first);
+    if (from.sprocketIndex < by) continue;
+    turned += 1;
+    for (const i of inside.filter((one) => one >= first))
+      moved[i] = { ...from, atM: (moved[i] as Manoeuvre).atM, sprocketIndex: from.sprocketIndex - by };
+  }
+  return turned === 0 ? null : moved;
+}
+
 const nearHill = (world: RideWorld, s: RideState): boolean =>
   world.course.pitches.some((p) => s.distanceM > p.footM - 80 && s.distanceM < p.endM);
 
@@ -239,6 +256,12 @@ export const ONE_FAULTS: readonly OneFault[] = [
     named: ['few-steps', 'foot-down'],
     doses: [0.34, 0.5, 0.67],
     rider: (w, script, share) => scriptDriver(w, tooFew(w, script, share)),
+  },
+  {
+    fault: 'the wrong way',
+    named: ['wrong-way'],
+    doses: [1, 2],
+    rider: (w, script, by) => driving(w, wrongWay(w, script, by)),
   },
   {
     fault: 'hard gear all day',

@@ -54,6 +54,7 @@ const changes: { readonly [Code in Verdict['change']['code']]: Verdict['change']
   'late-pitch': { ...atPitch, code: 'late-pitch', pitch: 0, beforeFootM: 12 },
   'early-pitch': { ...atPitch, code: 'early-pitch', beforeFootM: -4 },
   'few-steps': { ...atPitch, code: 'few-steps' },
+  'wrong-way': { ...atPitch, code: 'wrong-way' },
   pushed: { ...atPitch, code: 'pushed' },
   'foot-down': { ...atPitch, code: 'foot-down', steps: 6, stepsBeforeFoot: 0, beforeFootM: 0.4 },
   coasted: { code: 'coasted', seconds: 7, atM: 120 },
