@@ -24,6 +24,8 @@ interface FirstStepsOptions {
   readonly autoEase: boolean;
   /** Ride time rolled between two steps, and after the last one (ticks): long enough to feel what changed. */
   readonly rollTicks: number;
+  /** The gear that was asked for is not in yet: what it changes can only be felt from then on. */
+  readonly isShifting: () => boolean;
   /** The first thing is asked for when the world has stood there for so long (ms). */
   readonly lookMs: number;
   /** Whoever presses nothing for so long (ms) rides on and is asked again another time. */
@@ -54,6 +56,7 @@ export function createFirstSteps(options: FirstStepsOptions) {
     /** Whether the world stands still at this tick; `timeMs` tells how long it has. */
     stands(tick: number, timeMs: number): boolean {
       lastTick = tick;
+      if (shown !== null && shown.asked === null && options.isShifting()) dueTick = tick + options.rollTicks;
       if (shown === null || tick < dueTick) return false;
       const [step] = left;
       if (step === undefined) {

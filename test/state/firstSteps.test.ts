@@ -7,10 +7,12 @@ const ROLL = 250;
 function begin(autoEase = false, lookMs = 0) {
   const seen: (FirstStepShown | null)[] = [];
   let known = 0;
+  const chain = { moves: false };
   const steps = createFirstSteps({
     isAsked: true,
     autoEase,
     rollTicks: ROLL,
+    isShifting: () => chain.moves,
     lookMs,
     patienceMs: 15_000,
     show: (shown) => seen.push(shown),
@@ -18,7 +20,7 @@ function begin(autoEase = false, lookMs = 0) {
       known += 1;
     },
   });
-  return { steps, seen, known: () => known };
+  return { steps, seen, chain, known: () => known };
 }
 
 describe('the first steps', () => {
@@ -49,6 +51,19 @@ describe('the first steps', () => {
     expect(steps.stands(3 * ROLL, 11_000)).toBe(false);
     expect(seen.at(-1)).toBeNull();
     expect(steps.takes('rear-harder')).toBe(true);
+  });
+
+  it('ask for the way back only when the first gear has been in for the whole roll', () => {
+    const { steps, seen, chain } = begin();
+    steps.stands(0, 0);
+    steps.takes('rear-easier');
+    chain.moves = true;
+    for (let tick = 1; tick <= 100; tick += 1) expect(steps.stands(tick, 10 * tick)).toBe(false);
+    chain.moves = false;
+    expect(steps.stands(ROLL, 7000)).toBe(false);
+    expect(steps.stands(100 + ROLL - 1, 8000)).toBe(false);
+    expect(steps.stands(100 + ROLL, 8010)).toBe(true);
+    expect(seen.at(-1)?.asked).toBe('rear-harder');
   });
 
   it('say what was pressed instead, and keep a shift nobody asked for from the ride', () => {

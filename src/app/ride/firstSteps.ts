@@ -4,14 +4,15 @@
  * asked for has them as well; they let everything through.
  */
 import type { LiveRide } from '../../core/ride/run.ts';
+import { UNDONE_WITHIN_S } from '../../core/ride/trace.ts';
 import type { RideCommand } from '../../core/ride/types.ts';
 import type { KeyAction } from '../../core/settings/settings.ts';
 import type { InputHub } from '../../input/hub.ts';
 import { createFirstSteps, type FirstStepShown } from '../../state/firstSteps.ts';
 import { actionOf } from './aids.ts';
 
-/** Rolled between two of the first steps (s of ride time). */
-const ROLL_S = 2.2;
+/** Rolled between two of the first steps (s of ride time): the shift back that is asked for is none that was undone at once. */
+const ROLL_S = UNDONE_WITHIN_S + 0.2;
 /** Legs are soft by themselves for so long at the first two shifts (s of ride time). */
 const SOFT_S = 1;
 /** Whoever does nothing for so long at one of them rides on (ms). */
@@ -46,6 +47,7 @@ export function firstStepsOf(options: FirstStepsOptions) {
     isAsked: options.isAsked,
     autoEase,
     rollTicks: Math.round(ROLL_S / tickS),
+    isShifting: () => ride.now.rear !== null || ride.now.queue.length > 0,
     lookMs: (options.byEar ? NAMED_MS : 0) / options.speed,
     patienceMs: PATIENCE_MS / options.speed,
     show,
