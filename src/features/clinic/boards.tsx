@@ -6,7 +6,7 @@ import type { JSX } from 'preact';
 import type { AttemptPicture, RoadPicture } from '../../core/group/picture/group.ts';
 import { ridersOf } from '../../core/group/picture/verdict.ts';
 import type { Format } from '../../words/format.ts';
-import { KINDS, markedKinds, type PictureView, pitchName, sum } from './findings.ts';
+import { KINDS, markedKinds, type PictureView, pitchName, sharesOf, sum } from './findings.ts';
 import { words } from '../../words/words.ts';
 import { Stroke } from '../../ui/pictures/stroke.tsx';
 import type { RideRecord } from '../../core/group/records/record.ts';
@@ -82,6 +82,7 @@ export function TimingBoard(
   const { view, closed, format } = props;
   const { timing } = view;
   const all = sum(timing);
+  const shares = sharesOf(timing);
   const marked = closed ? [] : markedKinds(view);
   return (
     <ul class="timing-list">
@@ -103,7 +104,7 @@ export function TimingBoard(
           <strong>{say(`picture-timing-${kind}`)}</strong>
           {!closed && (
             <>
-              <span class="timing-share">{format.percent(all === 0 ? 0 : timing[kind] / all)}</span>
+              <span class="timing-share">{format.percent(shares[kind])}</span>
               <span class={`timing-bar ${kind}`} aria-hidden="true">
                 <i style={{ width: `${all === 0 ? 0 : (100 * timing[kind]) / all}%` }} />
               </span>

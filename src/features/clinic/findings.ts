@@ -6,6 +6,7 @@ import type { AttemptPicture, GroupPicture, RoadPicture } from '../../core/group
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { TimingShares } from '../../core/group/picture/groupRide.ts';
 import type { RoadVerdict } from '../../core/group/picture/verdict.ts';
+import { wholePercents } from '../../core/math/numbers.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 
@@ -57,6 +58,12 @@ export function ridersBy(pitch: GroupPitch, kind: Kind): number {
 /** All times a pitch was ridden. */
 export function sum(timing: TimingShares): number {
   return timing.tooEarly + timing.aboutRight + timing.tooLate;
+}
+
+/** Each kind's share of all times a pitch was ridden (0 to 1), in whole percent that add up to all of them. */
+export function sharesOf(timing: TimingShares): Readonly<Record<Kind, number>> {
+  const [tooEarly = 0, aboutRight = 0, tooLate = 0] = wholePercents(KINDS.map((kind) => timing[kind]));
+  return { tooEarly: tooEarly / 100, aboutRight: aboutRight / 100, tooLate: tooLate / 100 };
 }
 
 /** The sentence over a board. */
@@ -140,7 +147,8 @@ function timingLine({ road, timing }: PictureView, format: Format): string {
   const kind = road === null ? commonOf(timing) : road.verdict.kind;
   if (all === 0 || kind === 'none') return say('picture-noPitch');
   if (kind === 'right') return say('picture-right');
-  const share = (of: Kind): string => format.percent(timing[of] / all);
+  const shares = sharesOf(timing);
+  const share = (of: Kind): string => format.percent(shares[of]);
   return say(`picture-shares-${kind}`, {
     one: share(kind === 'late' ? 'tooLate' : 'tooEarly'),
     other: share(kind === 'mixed' ? 'tooLate' : 'aboutRight'),

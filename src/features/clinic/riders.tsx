@@ -33,8 +33,12 @@ export function Riders({
   const [count, setCount] = useState(USUAL_COUNT);
   const shown = offer.slice(0, count);
   const swap = (nickname: string): void => {
-    const [other] = offerNicknames(offer, 1, props.newSeed());
-    if (other !== undefined) setOffer(offer.map((one) => (one === nickname ? other : one)));
+    const seed = props.newSeed();
+    const [other] = offerNicknames(shown, 1, seed);
+    if (other === undefined) return;
+    const kept = shown.map((one) => (one === nickname ? other : one));
+    // Whoever comes still is offered what these have not taken.
+    setOffer([...kept, ...offerNicknames(kept, MOST_RIDERS - kept.length, seed)]);
   };
   const go = (tab: Tab, nicknames: readonly string[] = shown): void => {
     const session = newSession(plan, nicknames, {

@@ -8,6 +8,7 @@ import {
   rpmToRadPerS,
   sampleAt,
   smallAtanDeg,
+  wholePercents,
 } from '../../../src/core/math/numbers.ts';
 
 describe('numbers', () => {
@@ -24,6 +25,22 @@ describe('numbers', () => {
   it('the cosine of a slope is that of its angle', () => {
     for (const slope of [-0.2, -0.05, 0, 0.08, 0.2])
       expect(cosOfSlope(slope)).toBeCloseTo(Math.cos(Math.atan(slope)), 14);
+  });
+
+  it('shares in whole percent add up to 100, and none is more than one off', () => {
+    expect(wholePercents([1, 1, 1])).toEqual([34, 33, 33]);
+    // Rounded one by one these are 13, 13 and 75.
+    expect(wholePercents([1, 1, 6])).toEqual([13, 12, 75]);
+    expect(wholePercents([0, 0])).toEqual([0, 0]);
+    for (let all = 1; all <= 40; all += 1)
+      for (let one = 0; one <= all; one += 1)
+        for (let two = 0; two <= all - one; two += 1) {
+          const counts = [one, two, all - one - two];
+          const percents = wholePercents(counts);
+          expect(percents.reduce((sum, percent) => sum + percent)).toBe(100);
+          for (const [i, percent] of percents.entries())
+            expect(Math.abs(percent - (100 * counts[i]!) / all)).toBeLessThan(1);
+        }
   });
 
   it('clamp and lerp keep their ends', () => {

@@ -89,6 +89,15 @@ describe('who rides', () => {
     expect(names()).toHaveLength(7);
     expect(names()).not.toContain(first);
     expect(names().slice(1)).toEqual(rest);
+    // As long as there are enough animals nobody gets one that another has, however often they are swapped.
+    const animals = (): (string | undefined)[] => names().map((name) => name?.split('-')[1]);
+    for (let i = 0; i < 40; i += 1) {
+      await tap(room, `[data-nickname="${names()[i % 7]}"]`);
+      expect(new Set(animals()).size).toBe(7);
+    }
+    for (let i = 0; i < 9; i += 1) await tap(room, `[aria-label="${say('go-more')}"]`);
+    expect([animals().length, new Set(animals()).size]).toEqual([16, 16]);
+    for (let i = 0; i < 9; i += 1) await tap(room, `[aria-label="${say('go-fewer')}"]`);
     await tap(room, '[data-go]');
     expect(sessionOf(room).round.line).toEqual(names().length > 0 ? names() : sessionOf(room).round.line);
     expect(sessionOf(room).round.line).toHaveLength(7);
