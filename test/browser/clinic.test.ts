@@ -248,6 +248,19 @@ describe('the group picture', () => {
     ).toBeLessThanOrEqual(0);
   });
 
+  it('is printed board by board, each on one page and without what is pressed', async () => {
+    for (const board of ['where', 'caught', 'timing', 'change']) {
+      await page.click(`[data-choose="${board}"]`);
+      const pdf = (await page.pdf({ format: 'A4' })).toString('latin1');
+      expect([board, pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length]).toEqual([board, 1]);
+    }
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.board-head h2').isVisible()).toBe(true);
+    for (const pressed of ['.board-bar', '.stage-bar'])
+      expect([pressed, await page.locator(pressed).isVisible()]).toEqual([pressed, false]);
+    await page.emulateMedia({ media: 'screen' });
+  });
+
   it('asks children before it tells', async () => {
     await page.locator('.board-bar input[type="checkbox"]').click();
     await page.click('[data-choose="caught"]');

@@ -353,6 +353,9 @@ picture-tracks-cadenceRpm = Trittfrequenz
 
 picture-legend-best = beste Fahrt bereit
 picture-legend-middle = Gruppe bereit
+# Of the lines for gear and cadence.
+picture-legend-lines = Gruppe: die Mitte und die Hälfte darum
+picture-legend-bestLine = beste Fahrt
 picture-stripDesc =
     { $rides ->
         [one] { $rides } Fahrt über { $length } Straße: zu jeder Rampe, wo die Gruppe und die beste Fahrt ihren Gang bereit hatten, und wie viele zu früh, etwa richtig und zu spät waren.

@@ -379,6 +379,9 @@ picture-tracks-cadenceRpm = Cadence
 
 picture-legend-best = best ride ready
 picture-legend-middle = group ready
+# Of the lines for gear and cadence.
+picture-legend-lines = group: the middle, and the half around it
+picture-legend-bestLine = best ride
 # What the drawing shows. $length: length of the road, like “1200 m”.
 picture-stripDesc =
     { $rides ->

@@ -379,6 +379,9 @@ picture-tracks-cadenceRpm = Cadencia
 
 picture-legend-best = mejor recorrido, a punto
 picture-legend-middle = grupo, a punto
+# Of the lines for gear and cadence.
+picture-legend-lines = grupo: el medio y la mitad alrededor
+picture-legend-bestLine = mejor recorrido
 # What the drawing shows. $length: length of the road, like “1200 m”.
 picture-stripDesc =
     { $rides ->

@@ -365,6 +365,9 @@ picture-tracks-cadenceRpm = Cadence
 
 picture-legend-best = meilleur passage prêt
 picture-legend-middle = groupe prêt
+# Of the lines for gear and cadence.
+picture-legend-lines = groupe : le milieu et la moitié autour
+picture-legend-bestLine = meilleur passage
 picture-stripDesc =
     { $rides ->
         [one] { $rides } passage sur { $length } de route : pour chaque raidillon, où le groupe et le meilleur passage avaient leur vitesse prête, et combien de cyclistes étaient trop tôt, au bon moment et trop tard.

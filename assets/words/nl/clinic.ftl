@@ -379,6 +379,9 @@ picture-tracks-cadenceRpm = Cadans
 
 picture-legend-best = beste rit klaar
 picture-legend-middle = groep klaar
+# Of the lines for gear and cadence.
+picture-legend-lines = groep: het midden en de helft eromheen
+picture-legend-bestLine = beste rit
 # Wat de tekening toont. $length: hoe lang de weg is, zoals “1.200 m”.
 picture-stripDesc =
     { $rides ->

@@ -84,7 +84,7 @@ export function GroupStrip(props: GroupStripProps): JSX.Element {
           ))}
         </svg>
       </div>
-      {tracks !== 'road' && <Legend lines={strip !== null} />}
+      {tracks !== 'road' && <Legend marks={strip !== null} lines={tracks === 'all'} />}
     </div>
   );
 }
@@ -233,10 +233,11 @@ function Values(props: {
   );
 }
 
-function Legend(props: { readonly lines: boolean }): JSX.Element {
+/** What is what: the marks on the road, the bars, and the lines of the tracks below. */
+function Legend(props: { readonly marks: boolean; readonly lines: boolean }): JSX.Element {
   return (
     <ul class="wrap group-legend">
-      {props.lines && (
+      {props.marks && (
         <>
           <li>
             <svg viewBox="0 0 44 18" aria-hidden="true">
@@ -261,6 +262,23 @@ function Legend(props: { readonly lines: boolean }): JSX.Element {
           {say(`picture-timing-${kind}`)}
         </li>
       ))}
+      {props.lines && (
+        <>
+          <li>
+            <svg viewBox="0 0 44 18" aria-hidden="true">
+              <path class="strip-band" d="M2 2H42V16H2Z" />
+              <path class="strip-middle" d="M2 9H42" />
+            </svg>
+            {say('picture-legend-lines')}
+          </li>
+          <li>
+            <svg viewBox="0 0 44 18" aria-hidden="true">
+              <path class="strip-best" d="M2 9H42" />
+            </svg>
+            {say('picture-legend-bestLine')}
+          </li>
+        </>
+      )}
     </ul>
   );
 }
