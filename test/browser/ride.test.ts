@@ -180,8 +180,14 @@ describe('a ride with thumbs on an upright phone', () => {
     if ((await page.locator('[data-guess]').count()) > 0) await page.tap('[data-guess="about-right"]');
     await expect.poll(() => page.locator('[data-mark]').count()).toBe(5);
     expect(await page.locator('.strip-card [data-track="shifts"] [data-shift]').count()).toBeGreaterThan(0);
+    // Those who ride along the second time are named, for the first seconds.
+    await setSpeed(page, 1);
     await page.tap('[data-ride-again]');
     await expect.poll(() => rideState(page)).toBe('riding');
+    const named = () => page.locator('.hud-beside li:visible').allTextContents();
+    await expect.poll(named).toEqual(['best ride', 'your last ride']);
+    await setSpeed(page, SPEED);
+    await expect.poll(named).toEqual([]);
     await page.tap('[data-pad="pause"]');
     await expect.poll(() => rideState(page)).toBe('paused');
     expect(open.problems).toEqual([]);

@@ -30,6 +30,9 @@ motor-empty = Akku leer
 steeper = Höhen × { $times }
 stopLine = Halt in
 outOfSight = außer Sicht
+# Who rides along as a silhouette.
+beside-best = beste Fahrt
+beside-last = deine letzte Fahrt
 marksSoFar = bisher, von 100
 marks-cadence = Trittfrequenz
 marks-easing = lockerer Tritt

@@ -31,6 +31,9 @@ motor-empty = battery empty
 steeper = heights × { $times }
 stopLine = stop in
 outOfSight = out of sight
+# Who rides along as a silhouette.
+beside-best = best ride
+beside-last = your last ride
 marksSoFar = so far, of 100
 marks-cadence = cadence
 marks-easing = soft feet

@@ -30,6 +30,9 @@ motor-empty = batería vacía
 steeper = alturas × { $times }
 stopLine = línea en
 outOfSight = sin vista
+# Who rides along as a silhouette.
+beside-best = mejor recorrido
+beside-last = tu último recorrido
 marksSoFar = hasta aquí, de 100
 marks-cadence = cadencia
 marks-easing = aflojar

@@ -26,6 +26,9 @@ motor-empty = batterie vide
 steeper = hauteurs × { $times }
 stopLine = arrêt dans
 outOfSight = hors de vue
+# Who rides along as a silhouette.
+beside-best = meilleur passage
+beside-last = ton dernier passage
 marksSoFar = jusqu’ici, sur 100
 marks-cadence = cadence
 marks-easing = pieds légers

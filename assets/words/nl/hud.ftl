@@ -30,6 +30,9 @@ motor-empty = accu leeg
 steeper = hoogte × { $times }
 stopLine = stop over
 outOfSight = uit zicht
+# Who rides along as a silhouette.
+beside-best = beste rit
+beside-last = jouw laatste rit
 marksSoFar = tot nu toe, van 100
 marks-cadence = cadans
 marks-easing = zacht trappen

@@ -96,6 +96,7 @@ interface ViewOptions {
 export function buildViews(options: ViewOptions) {
   const { rooms, places, level, aids, world, look, hub } = options;
   const { settings, reducedMotion, showPads } = look;
+  const beside = besideFor(options.beside, settings);
   const hud = new rooms.Hud(places.hud, formatsOfHud(settings), {
     course: world.course,
     machine: world.machine,
@@ -104,6 +105,7 @@ export function buildViews(options: ViewOptions) {
     numbers: showsNumbers(level, settings),
     silent: settings.byEar,
     play: level.carries !== undefined,
+    beside,
     drawSign,
   });
   hud.setAids(hudAids(aids));
@@ -119,7 +121,7 @@ export function buildViews(options: ViewOptions) {
     mode: () => settings.holdMode,
     drawSign,
   });
-  const picture = mountPicture(options);
+  const picture = mountPicture(options, beside);
   return {
     frame(frame: RideFrame): void {
       hud.update(frame, picture.quality() < 2);
@@ -149,7 +151,10 @@ export function buildViews(options: ViewOptions) {
 }
 export type RideViews = ReturnType<typeof buildViews>;
 
-function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> {
+function mountPicture(
+  options: ViewOptions,
+  beside: ReturnType<typeof besideFor>,
+): ReturnType<RideRooms['mountRide']> {
   const { rooms, places, level, world, look, nextFrame, onBroken } = options;
   const { settings, reducedMotion } = look;
   return rooms.mountRide({
@@ -164,7 +169,7 @@ function mountPicture(options: ViewOptions): ReturnType<RideRooms['mountRide']> 
       kit: outfitLook(settings.kit),
       friendKit: outfitLook(look.friendKit ?? outfitBeside(settings.kit)),
     },
-    beside: besideFor(options.beside, settings),
+    beside,
     nextFrame,
     onBroken,
   });

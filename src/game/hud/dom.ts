@@ -46,14 +46,14 @@ export function buildHud(host: HTMLElement, formats: HudFormats, options: HudOpt
   root.dataset['play'] = String(options.play);
   return {
     root,
-    ...buildHead(root, formats),
+    ...buildHead(root, formats, options),
     ...buildDrive(root),
     ...buildCadence(root, formats),
     ...buildLegs(root),
   };
 }
 
-function buildHead(root: HTMLElement, formats: HudFormats) {
+function buildHead(root: HTMLElement, formats: HudFormats, options: HudOptions) {
   const head = put(root, 'div', 'hud-head');
   const road = put(head, 'section', 'hud-card hud-road');
   road.dataset['aid'] = 'roadAhead';
@@ -73,7 +73,19 @@ function buildHead(root: HTMLElement, formats: HudFormats) {
   const remark = put(head, 'p', 'hud-card hud-remark');
   remark.dataset['hud'] = 'remark';
   remark.setAttribute('role', 'status');
-  return { head, roadCanvas, stop, stopText, cue, remark };
+  return { head, roadCanvas, stop, stopText, cue, remark, beside: buildBeside(head, options) };
+}
+
+/** A key to the silhouettes: each with a scrap of its paper, the rider's own with its pennant, and its name. */
+function buildBeside(head: HTMLElement, { beside }: HudOptions): HTMLElement {
+  const card = put(head, 'ul', 'hud-card hud-beside');
+  for (const { who } of beside) {
+    const row = put(card, 'li', '');
+    row.dataset['beside'] = who;
+    put(row, 'i', '').setAttribute('aria-hidden', 'true');
+    put(row, 'span', '', say(`beside-${who}`));
+  }
+  return card;
 }
 
 function buildDrive(root: HTMLElement) {

@@ -30,6 +30,8 @@ const SHUDDER_S = 0.4;
 /** So long the sprocket shows that it took the chain cleanly (s). */
 const SEATED_S = 0.35;
 const PRESSURES: readonly Pressure[] = ['coast', 'ease', 'steady', 'press'];
+/** Those who ride beside are named for so long (s of ride time). */
+const NAMED_S = 10;
 /** From this distance on a stop line is counted down (m). */
 const STOP_SHOWN_M = 120;
 
@@ -40,6 +42,7 @@ export class Hud {
   readonly #elements: HudElements;
   readonly #formats: HudFormats;
   readonly #still: boolean;
+  readonly #beside: HudOptions['beside'];
   readonly #road: RoadAheadView;
   readonly #machine: Machine;
   #drive: DrivetrainView;
@@ -66,6 +69,7 @@ export class Hud {
     this.#elements = buildHud(host, formats, options);
     this.#formats = formats;
     this.#still = options.reducedMotion;
+    this.#beside = options.beside;
     const { root, head, cadenceNumber, roadCanvas, driveCanvas, topCanvas } = this.#elements;
     this.help = buildHelp(head, cadenceNumber, options.drawSign);
     const inRoad = options.numbers ? formats : { ...formats, percent: () => '', metres: () => '' };
@@ -124,7 +128,17 @@ export class Hud {
     this.#textAtS = frame.timeS;
     this.#writeText(frame);
     this.#writeStates(frame);
+    this.#nameBeside(frame);
     this.#road.draw(frame);
+  }
+
+  #nameBeside({ timeS, phase }: RideFrame): void {
+    const { beside } = this.#elements;
+    const isTime = timeS < NAMED_S && phase !== 'finished';
+    this.#beside.forEach(({ at }, i) => {
+      (beside.children[i] as HTMLElement).hidden = !isTime || at(timeS) === null;
+    });
+    beside.hidden = ![...beside.children].some((row) => !(row as HTMLElement).hidden);
   }
 
   /** A chain that only runs round is shown in every second frame; one that moves across, shudders or dangles in all. */

@@ -2,6 +2,7 @@
 import type { Course } from '../../core/course/types.ts';
 import type { Gear, Machine, Pressure } from '../../core/model/types.ts';
 import type { KeyAction } from '../../core/settings/settings.ts';
+import type { Beside } from '../engine/types.ts';
 
 /** How the legs push; and where they push as usual, whether they turn too slowly or too fast for it. */
 export type LegsShown = Pressure | 'too-slow' | 'too-fast';
@@ -57,6 +58,8 @@ export interface HudOptions {
   readonly play: boolean;
   /** Something else speaks: the instruments are kept from screen readers. */
   readonly silent: boolean;
+  /** Who is seen riding beside: they are named for the first seconds. */
+  readonly beside: readonly Beside[];
   /** The sign of what a hand does. */
   readonly drawSign: (action: KeyAction) => SVGElement;
 }
