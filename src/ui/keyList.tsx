@@ -6,6 +6,10 @@ import { signPath } from './signs.ts';
 
 const FEW: readonly KeyAction[] = ['rear-easier', 'rear-harder', 'pause'];
 
+/** Front and rear are told apart where there are both. */
+const nameOf = (action: KeyAction, isOnly: boolean) =>
+  isOnly && (action === 'rear-easier' || action === 'rear-harder') ? (`only-${action}` as const) : action;
+
 export function KeyList(props: {
   readonly keys: Keys;
   /** Of the bike; with one there is nothing to do at the front. */
@@ -25,7 +29,7 @@ export function KeyList(props: {
               <kbd key={code}>{keyName(code)}</kbd>
             ))}
           </dt>
-          <dd>{keyWords(action)}</dd>
+          <dd>{keyWords(nameOf(action, few || !twoShifters))}</dd>
         </div>
       ))}
     </dl>

@@ -2,6 +2,9 @@
 
 rear-easier = Hinten: leichter
 rear-harder = Hinten: schwerer
+# With one lever there is nothing to tell it from.
+only-rear-easier = Leichter
+only-rear-harder = Schwerer
 front-smaller = Vorne: kleineres Blatt
 front-bigger = Vorne: größeres Blatt
 ease = Locker treten

@@ -22,6 +22,7 @@ sentence-free = Eine Straße, wie du sie magst: so lang und so hügelig, wie du 
 
 ## Was auf dem Aufnäher steht, wo der Name des Levels kein Wort für Kinder ist
 
+patch-levers = Leichter und schwerer
 patch-cadence = Beine in gutem Tempo
 
 ## Personen

@@ -11,6 +11,8 @@ leave = Fahrt beenden
 stage = Die Fahrt
 hands = Esc macht Pause.
 controls = Was deine Hände tun
+# Under it, where there are pads.
+controlsPads = Tippe auf die Taste mit demselben Zeichen.
 watching = Deine Fahrt, noch einmal.
 watchOn = Weiter ansehen
 backToDebrief = Zurück zu deiner Fahrt

@@ -2,6 +2,9 @@
 
 rear-easier = Rear: easier
 rear-harder = Rear: harder
+# With one lever there is nothing to tell it from.
+only-rear-easier = Easier
+only-rear-harder = Harder
 front-smaller = Front: smaller ring
 front-bigger = Front: bigger ring
 ease = Soft feet

@@ -22,6 +22,7 @@ sentence-free = Any road you like, as long and as hilly as you like.
 
 ## What a child's patch says where the lesson's own name is no child's word
 
+patch-levers = Easier and harder
 patch-cadence = Legs at a good speed
 
 ## Riders

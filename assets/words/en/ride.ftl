@@ -11,6 +11,8 @@ leave = Stop riding
 stage = The ride
 hands = Escape pauses.
 controls = What your hands do
+# Under it, where there are pads.
+controlsPads = Tap the pad with the same sign.
 watching = Your ride, once more.
 watchOn = Watch on
 backToDebrief = Back to your ride

@@ -2,6 +2,9 @@
 
 rear-easier = Detrás: más suave
 rear-harder = Detrás: más dura
+# With one lever there is nothing to tell it from.
+only-rear-easier = Más suave
+only-rear-harder = Más dura
 front-smaller = Delante: plato más pequeño
 front-bigger = Delante: plato más grande
 ease = Aflojar

@@ -22,6 +22,7 @@ sentence-free = El camino que quieras, tan largo y tan ondulado como quieras.
 
 ## Lo que dice el parche donde el nombre de la lección no es palabra de niños
 
+patch-levers = Más suave y más dura
 patch-cadence = Piernas a buen ritmo
 
 ## Ciclistas

@@ -11,6 +11,8 @@ leave = Dejar el recorrido
 stage = El recorrido
 hands = Escape lo pone en pausa.
 controls = Qué hacen tus manos
+# Under it, where there are pads.
+controlsPads = Toca el botón con el mismo signo.
 watching = Tu recorrido, una vez más.
 watchOn = Seguir viendo
 backToDebrief = Volver a tu recorrido

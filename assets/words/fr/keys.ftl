@@ -2,6 +2,9 @@
 
 rear-easier = Arrière : plus facile
 rear-harder = Arrière : plus dur
+# With one lever there is nothing to tell it from.
+only-rear-easier = Plus facile
+only-rear-harder = Plus dur
 front-smaller = Avant : plateau plus petit
 front-bigger = Avant : plateau plus grand
 ease = Pieds légers

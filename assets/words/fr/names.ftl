@@ -22,6 +22,7 @@ sentence-free = La route que tu veux, aussi longue et vallonnée que tu le veux.
 
 ## Ce que dit l’écusson, là où le nom de la leçon n’est pas un mot d’enfant
 
+patch-levers = Plus facile, plus dur
 patch-cadence = Des jambes au bon rythme
 
 ## Cyclistes

@@ -11,6 +11,8 @@ leave = Arrêter de rouler
 stage = Le passage
 hands = Échap met en pause.
 controls = Ce que font tes mains
+# Under it, where there are pads.
+controlsPads = Touche la case qui porte le même signe.
 watching = Ton passage, encore une fois.
 watchOn = Continuer à regarder
 backToDebrief = Retour à ton passage

@@ -2,6 +2,9 @@
 
 rear-easier = Achter: lichter
 rear-harder = Achter: zwaarder
+# With one lever there is nothing to tell it from.
+only-rear-easier = Lichter
+only-rear-harder = Zwaarder
 front-smaller = Voor: kleiner blad
 front-bigger = Voor: groter blad
 ease = Zacht trappen

@@ -22,6 +22,7 @@ sentence-free = Een weg zoals jij hem wilt: zo lang en zo heuvelachtig als je wi
 
 ## Wat op het lapje staat waar de naam van de les geen kinderwoord is
 
+patch-levers = Lichter en zwaarder
 patch-cadence = Benen die vlot ronddraaien
 
 ## Fietsers

@@ -11,6 +11,8 @@ leave = Stoppen met rijden
 stage = De rit
 hands = Escape is pauze.
 controls = Wat je handen doen
+# Under it, where there are pads.
+controlsPads = Tik op de knop met hetzelfde teken.
 watching = Je rit, nog een keer.
 watchOn = Verder kijken
 backToDebrief = Terug naar je rit

@@ -189,6 +189,7 @@ function Paused(props: {
       {!watching && (
         <>
           <h3>{say('controls')}</h3>
+          <p class="paused-pads">{say('controlsPads')}</p>
           <KeyList
             keys={settings.keys}
             twoShifters={shiftsInFront(settings.bike)}
