@@ -258,7 +258,7 @@ describe('the group picture', () => {
     expect(await page.locator('.board-head h2').isVisible()).toBe(true);
     for (const pressed of ['.board-bar', '.stage-bar'])
       expect([pressed, await page.locator(pressed).isVisible()]).toEqual([pressed, false]);
-    await page.emulateMedia({ media: 'screen' });
+    await page.emulateMedia({ media: null });
   });
 
   it('asks children before it tells', async () => {
