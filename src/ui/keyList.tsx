@@ -6,9 +6,11 @@ import { signPath } from './signs.ts';
 
 const FEW: readonly KeyAction[] = ['rear-easier', 'rear-harder', 'pause'];
 
-/** Front and rear are told apart where there are both. */
-const nameOf = (action: KeyAction, isOnly: boolean) =>
-  isOnly && (action === 'rear-easier' || action === 'rear-harder') ? (`only-${action}` as const) : action;
+/** Where there is one lever, nothing has to be told from another. */
+function nameOf(action: KeyAction, isOnly: boolean): string {
+  const name = `only-${action}`;
+  return keyWords(isOnly && keyWords.has(name) ? name : action);
+}
 
 export function KeyList(props: {
   readonly keys: Keys;
@@ -29,7 +31,7 @@ export function KeyList(props: {
               <kbd key={code}>{keyName(code)}</kbd>
             ))}
           </dt>
-          <dd>{keyWords(nameOf(action, few || !twoShifters))}</dd>
+          <dd>{nameOf(action, few)}</dd>
         </div>
       ))}
     </dl>

@@ -16,22 +16,6 @@ export function mean(values: readonly number[]): number {
   return values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
-/**
- * Shares of a whole in whole percent that add up to 100: each is cut, and what is left goes to those that were cut most
- * (the earlier one where two were cut alike). All 0 where there is nothing to share.
- */
-export function wholePercents(counts: readonly number[]): number[] {
-  const all = counts.reduce((sum, count) => sum + count, 0);
-  if (all === 0) return counts.map(() => 0);
-  const cut = counts.map((count) => Math.floor((100 * count) / all));
-  const left = 100 - cut.reduce((sum, percent) => sum + percent, 0);
-  const byRest = counts
-    .map((count, i) => ({ i, rest: (100 * count) % all }))
-    .toSorted((a, b) => b.rest - a.rest || a.i - b.i);
-  for (const { i } of byRest.slice(0, left)) cut[i] = (cut[i] as number) + 1;
-  return cut;
-}
-
 /** Whether each number of a list is bigger than the one before. */
 export function isRising(values: readonly number[]): boolean {
   return values.every((value, i) => i === 0 || value > (values[i - 1] as number));

@@ -6,7 +6,7 @@ import type { AttemptPicture, GroupPicture, RoadPicture } from '../../core/group
 import type { GroupPitch } from '../../core/group/picture/groupPitches.ts';
 import type { TimingShares } from '../../core/group/picture/groupRide.ts';
 import type { RoadVerdict } from '../../core/group/picture/verdict.ts';
-import { wholePercents } from '../../core/math/numbers.ts';
+import { wholePercents } from '../../core/math/wholePercents.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 

@@ -8,8 +8,8 @@ import {
   rpmToRadPerS,
   sampleAt,
   smallAtanDeg,
-  wholePercents,
 } from '../../../src/core/math/numbers.ts';
+import { wholePercents } from '../../../src/core/math/wholePercents.ts';
 
 describe('numbers', () => {
   it('the circle constant is the nearest double', () => {
