@@ -12,7 +12,7 @@ import { suitsBike } from '../../src/core/coach/ladder.ts';
 import { courseOfLevel } from '../../src/core/level/build.ts';
 import { bikeById, earlierBike, MATCHING_RIDER, riderById } from '../../src/core/model/presets.ts';
 import { numbersOfPlace } from '../../src/core/model/transmission.ts';
-import { BEST_RIDES } from '../../src/core/planner/bestRides.ts';
+import { BEST_RIDES, GEAR_LETTERS } from '../../src/core/planner/bestRides.ts';
 import { improveInSteps } from '../../src/core/planner/improve.ts';
 import { knownBestRide, worldFingerprint } from '../../src/core/planner/known.ts';
 import { atOnce, planRoad } from '../../src/core/planner/plan.ts';
@@ -23,9 +23,18 @@ import { buildRideWorld } from '../../src/core/ride/world.ts';
 import { isChild } from '../../src/core/settings/settings.ts';
 import { ALL_LEVELS } from '../core/coach/riding.ts';
 
-/** A script as a flat list: where, and the two numbers of a gear, and so on. */
-const packed = (script: readonly Manoeuvre[]): number[] =>
-  script.flatMap((one) => [one.atM, ...numbersOfPlace(one)]);
+/** A script as text: how far behind the manoeuvre before (cm), the letter of the gear, and so on. */
+function packed(script: readonly Manoeuvre[]): string {
+  let beforeCm = 0;
+  const parts = script.map((one) => {
+    const atCm = Math.round(one.atM * 100);
+    const [ring, sprocket] = numbersOfPlace(one);
+    const part = `${atCm - beforeCm}${GEAR_LETTERS[ring]?.charAt(sprocket)}`;
+    beforeCm = atCm;
+    return part;
+  });
+  return parts.join('');
+}
 
 /** The usual rider of each bike, and the new rider whom many put on the road bike. */
 const PAIRS: readonly (readonly [string, string])[] = [
@@ -35,7 +44,7 @@ const PAIRS: readonly (readonly [string, string])[] = [
 const FILE = fileURLToPath(new URL('../../src/core/planner/bestRides.ts', import.meta.url));
 
 const [, , tries = '2000', seed = '1', which = 'all', bikes = '', levels = ''] = process.argv;
-const rides: Record<string, number[]> = {};
+const rides: Record<string, string> = {};
 for (const [bikeId, riderId] of PAIRS)
   for (const level of ALL_LEVELS) {
     const bike = bikeById(bikeId);
@@ -74,14 +83,17 @@ function rounded(script: readonly Manoeuvre[]): Manoeuvre[] {
   return script.map((one) => ({ ...one, atM: Math.round(one.atM * 100) / 100 }));
 }
 
-function write(all: Readonly<Record<string, readonly number[]>>): void {
-  const lines = Object.entries(all).map(([key, flat]) => `  '${key}': [${flat.join(', ')}],`);
+function write(all: Readonly<Record<string, string>>): void {
+  const lines = Object.entries(all).map(([key, script]) => `  '${key}': '${script}',`);
   writeFileSync(
     FILE,
     [
-      '/** Written by `npx tsx test/figures/bestRides.ts`; nothing in here is changed by hand. */',
+      '/** Written by `npx tsx test/figures/bestRides.ts`; nothing in here is changed by hand. How to read it: known.ts. */',
+      '/** Gears as letters, a text for each ring in front: its first letter is the first sprocket. */',
+      `export const GEAR_LETTERS: readonly string[] = ['${GEAR_LETTERS.join("', '")}'];`,
+      '',
       '// biome-ignore format: one ride a line',
-      'export const BEST_RIDES: Readonly<Record<string, readonly number[]>> = {',
+      'export const BEST_RIDES: Readonly<Record<string, string>> = {',
       ...lines,
       '};',
       '',

@@ -5,7 +5,7 @@
 import { createHasher, hashJson } from '../math/hash.ts';
 import { placeOfNumbers } from '../model/transmission.ts';
 import type { RideWorld } from '../ride/types.ts';
-import { BEST_RIDES } from './bestRides.ts';
+import { BEST_RIDES, GEAR_LETTERS } from './bestRides.ts';
 import type { Manoeuvre } from './script.ts';
 
 /** Fingerprint of road, bike and rider: 16 hex digits. Who eases by itself rides the same road on the same bike. */
@@ -19,17 +19,16 @@ export function worldFingerprint({ course, machine }: RideWorld): string {
 
 /** The best ride that comes with the game for this world, or null. */
 export function knownBestRide(world: RideWorld): readonly Manoeuvre[] | null {
-  const flat = BEST_RIDES[worldFingerprint(world)];
-  return flat === undefined ? null : unpackScript(flat);
+  const text = BEST_RIDES[worldFingerprint(world)];
+  return text === undefined ? null : unpackScript(text);
 }
 
-/** A script from a flat list: where, and the two numbers of a gear, and so on. */
-function unpackScript(flat: readonly number[]): Manoeuvre[] {
-  const script: Manoeuvre[] = [];
-  for (let i = 0; i + 2 < flat.length; i += 3)
-    script.push({
-      atM: flat[i] as number,
-      ...placeOfNumbers(flat[i + 1] as number, flat[i + 2] as number),
-    });
-  return script;
+/** A script from text: how far behind the manoeuvre before (cm), the letter of the gear, and so on. */
+function unpackScript(text: string): Manoeuvre[] {
+  let atCm = 0;
+  return [...text.matchAll(/(\d+)([a-zA-Z])/g)].map(([, behindCm = '', letter = '']) => {
+    atCm += Number(behindCm);
+    const ring = GEAR_LETTERS.findIndex((letters) => letters.includes(letter));
+    return { atM: atCm / 100, ...placeOfNumbers(ring, GEAR_LETTERS[ring]?.indexOf(letter) ?? 0) };
+  });
 }
