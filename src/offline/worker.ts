@@ -5,7 +5,7 @@
  * is registered and asked is decided in `register.ts`. One file without imports, because browsers run it by itself.
  */
 
-/** Name and SHA-256 (base64url) of every file, as JSON; the build puts it here. */
+/** Name and fingerprint of every file, as JSON; the build puts it here. */
 const LIST = '__SITE_FILES__';
 
 /** The parts of the worker's own scope that are used; the DOM library describes a window instead. */
@@ -58,8 +58,9 @@ function nameOf(address: string): string {
   return `${origin}${pathname}`.slice(scope.registration.scope.length) || PAGE;
 }
 
-async function sha256(content: BufferSource): Promise<string> {
-  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', content));
+/** The first 128 bits of SHA-256, as base64url: nobody meets so many by chance or by trying. */
+async function fingerprintOf(content: BufferSource): Promise<string> {
+  const bytes = new Uint8Array(await crypto.subtle.digest('SHA-256', content), 0, 16);
   return btoa(String.fromCharCode(...bytes))
     .replaceAll('+', '-')
     .replaceAll('/', '_')
@@ -67,13 +68,13 @@ async function sha256(content: BufferSource): Promise<string> {
 }
 
 /** The cache of this version, named by everything in it. */
-const ownCache = sha256(new TextEncoder().encode(LIST)).then((version) => PREFIX + version);
+const ownCache = fingerprintOf(new TextEncoder().encode(LIST)).then((version) => PREFIX + version);
 
 /** The answer, if it is the file of this version; null where it is not. */
 async function checked(name: string, answer: Response | undefined): Promise<Response | null> {
   if (answer?.ok !== true) return null;
   const content = await answer.arrayBuffer();
-  if ((await sha256(content)) !== fingerprints.get(name)) return null;
+  if ((await fingerprintOf(content)) !== fingerprints.get(name)) return null;
   // A copy: browsers refuse to open a page from an answer that was redirected. It is unpacked already.
   const headers = new Headers(answer.headers);
   headers.delete('content-encoding');
