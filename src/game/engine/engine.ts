@@ -4,7 +4,6 @@
  * first ride starts sooner; browser tests that play rides guard that nothing needed is missing. The order matters:
  * plugins register themselves.
  */
-import 'phaser/src/polyfills/requestVideoFrame';
 import 'phaser/src/renderer';
 import 'phaser/src/events/EventEmitter';
 import 'phaser/src/scene/ScenePlugin';
