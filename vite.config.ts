@@ -9,6 +9,7 @@ import { enginePlugin } from './.ci/enginePlugin.ts';
 import { readerPlugin } from './.ci/readerPlugin.ts';
 import { sitePlugin } from './.ci/sitePlugin.ts';
 import { wordsPlugin } from './.ci/wordsPlugin.ts';
+import { workPlugin } from './.ci/workPlugin.ts';
 
 /** `src/game/engine/engine.ts` takes single files of the engine, which its package does not offer by name. */
 const engineSources = fileURLToPath(new URL('node_modules/phaser/src', import.meta.url));
@@ -27,12 +28,25 @@ const engineSwitches = {
 const roomsWithDocument = 'test/{app,ui,charts,features,input,audio,game,storage}';
 const testFiles = '**/*.test.{ts,tsx}';
 
-/** Runs beside the page and must stay one file of its own. */
-const offlineWorker = /[\\/]src[\\/]offline[\\/]worker/;
+const work = workPlugin();
+
+/** In one file each, what so many of the files fetched later share: a file for every small thing is more on the way. */
+const sharedRooms = [
+  { name: 'riding', test: /[\\/]src[\\/]core[\\/](?:model|ride)[\\/]/, minShareCount: 3 },
+  { name: 'group', test: /[\\/]src[\\/]core[\\/](?:group|transfer)[\\/]/, minShareCount: 4 },
+  // Group sessions and a club's own store are for few; everything else is asked for at every visit.
+  {
+    name: 'storage',
+    test: /[\\/]src[\\/]storage[\\/](?!shared[\\/]|session)|[\\/]node_modules[\\/]idb[\\/]/,
+  },
+  { name: 'parts', test: /[\\/]src[\\/]ui[\\/]/, minShareCount: 4 },
+  { name: 'charts', test: /[\\/]src[\\/]charts[\\/]/, minShareCount: 3 },
+  { name: 'scene', test: /[\\/]src[\\/]game[\\/]/, minShareCount: 2 },
+];
 
 export default defineConfig({
   base: './',
-  plugins: [wordsPlugin(), enginePlugin(), readerPlugin(), sitePlugin()],
+  plugins: [wordsPlugin(), enginePlugin(), readerPlugin(), work.plugin, sitePlugin()],
   define: engineSwitches,
   resolve: {
     alias: {
@@ -56,22 +70,15 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'phaser', test: /node_modules[\\/]phaser[\\/]/ },
-            // All that the first page needs in one file: every further one waits for the network once more.
-            { name: 'start', tags: ['$initial'], test: (id) => !offlineWorker.test(id) },
+            // All that the first page needs in two files, fetched side by side: every further one waits for the network
+            // once more. What the worker needs of it as well stands apart, for it may not ask for a document.
+            { name: 'core', test: (id) => work.onFirstPage(id) && work.inWorker(id) },
+            { name: 'start', test: work.onFirstPage },
+            ...sharedRooms,
           ],
         },
       },
     },
-  },
-  worker: {
-    format: 'es',
-    // A page without workers imports the worker's file and takes its services (`src/app/device/workplace.ts`); left alone, no entry of a worker exports.
-    plugins: () => [
-      {
-        name: 'worker-exports',
-        options: (given) => ({ ...given, preserveEntrySignatures: 'strict' as const }),
-      },
-    ],
   },
   test: {
     allowOnly: false,

@@ -43,6 +43,19 @@ describe('the built site', () => {
     expect(Math.max(...all)).toBeLessThanOrEqual(MOST_BEFORE_START);
   });
 
+  it('builds what the first page and the worker share once, without what needs a document', () => {
+    const assets = join(builtSiteFolder, 'assets');
+    const worker = readdirSync(assets).find((name) => /^work\.worker-[\w-]+\.js$/.test(name)) ?? '';
+    const needed = new Set([worker]);
+    for (const name of needed)
+      for (const found of readFileSync(join(assets, name), 'utf8').matchAll(/from"\.\/(?<name>[^"]+\.js)"/g))
+        needed.add(found.groups?.['name'] ?? '');
+    const all = [...needed].join(' ');
+    expect(all).toMatch(/\bcore-/);
+    expect(all).not.toMatch(/\bstart-/);
+    expect(all).not.toMatch(engineFile);
+  });
+
   it.each([
     ['laptop', { width: 1280, height: 800, touch: false }],
     ['phone', { width: 390, height: 844, touch: true }],

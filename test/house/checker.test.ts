@@ -86,8 +86,6 @@ describe('imports between rooms', () => {
     expect(check('src/app/b.ts', "const f = () => import('../features/bike/a.ts');")).toEqual([]);
     expect(check('src/main.tsx', "const f = () => import('./game/a.ts');")).toEqual([]);
     expect(check('src/main.tsx', "import type { X } from './game/a.ts';")).toEqual([]);
-    const atAddress = "import at from '../worker/a.ts?worker&url'; const f = () => import(at);";
-    expect(check('src/app/b.ts', atAddress)).toEqual([]);
     expect(check('src/main.tsx', "new Worker(new URL('./worker/a.ts', import.meta.url));")).toEqual([]);
     expect(check('src/app/b.ts', "import.meta.glob('../../levels/*.json');")).toEqual([]);
     expect(check('src/app/b.ts', "import.meta.glob(['../../levels/*.json', '!**/a.json']);")).toEqual([]);

@@ -114,19 +114,6 @@ function patternNames(argument: unknown): readonly unknown[] {
   );
 }
 
-/** What the addresses that a file imports lead to, by the names it gives them: `import address from './a.ts?url'`. */
-function addressesIn(program: SyntaxNode): ReadonlyMap<unknown, string> {
-  const found = new Map<unknown, string>();
-  walk(program, (node) => {
-    if (node.type !== 'ImportDeclaration') return;
-    const specifier = textOf(node['source']);
-    if (specifier === null || !/[?&]url$/.test(specifier)) return;
-    for (const one of node['specifiers'] as readonly SyntaxNode[])
-      if (isNode(one['local'])) found.set(one['local']['name'], specifier);
-  });
-  return found;
-}
-
 /** Parses a file; JSX counts as an import of preact, because the build writes that import. */
 export function readModule(path: string, text: string): Module {
   const parsed = parseSync(path, text);
@@ -134,7 +121,6 @@ export function readModule(path: string, text: string): Module {
   const lineOf = (offset: number): number => text.slice(0, offset).split('\n').length;
   const references: Reference[] = [];
   const unreadable = parsed.errors.map((error) => ({ line: 1, text: error.message }));
-  const addresses = addressesIn(program);
   let hasJsx = false;
   walk(program, (node) => {
     const line = lineOf(node.start);
@@ -143,7 +129,7 @@ export function readModule(path: string, text: string): Module {
     hasJsx ||= isJsx;
     const found = referencesAt(node);
     for (const name of found?.names ?? []) {
-      const specifier = textOf(name) ?? (isNode(name) ? addresses.get(name['name']) : null) ?? null;
+      const specifier = textOf(name);
       if (specifier !== null && found !== null) references.push({ specifier, kind: found.kind, line });
       else unreadable.push({ line, text: 'names what it refers to only while running' });
     }

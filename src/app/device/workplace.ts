@@ -14,13 +14,8 @@ function start(): Worker | null {
   }
 }
 
-interface WorkFile {
-  readonly createServices: typeof createServices;
-}
-
 /** The workplace of every service. */
 export const workplace: Workplace<ReturnType<typeof createServices>> = {
   start,
-  // The file of the worker itself: a chunk of the page would be the same code a second time.
-  here: async () => ((await import(/* @vite-ignore */ workAddress)) as WorkFile).createServices(),
+  here: async () => (await import('./work.worker.ts')).createServices(),
 };

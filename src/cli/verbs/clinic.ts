@@ -4,15 +4,11 @@
  */
 import { groupPicture, type GroupPicture } from '../../core/group/picture/group.ts';
 import { groupRideOf } from '../../core/group/picture/groupRide.ts';
+import { type ApartCode, countsAsItCame } from '../../core/group/records/apart.ts';
 import { mergeSets, sortOut } from '../../core/group/records/merge.ts';
 import { deviceStatus, type Heard } from '../../core/group/records/missing.ts';
 import { type ClinicPlan, parsePlanText } from '../../core/group/plan.ts';
-import {
-  type ApartCode,
-  countsAsItCame,
-  createRemarker,
-  type Remark,
-} from '../../core/group/records/remark.ts';
+import { createRemarker, type Remark } from '../../core/group/records/remark.ts';
 import { csvReport, jsonReport } from '../../core/group/records/report.ts';
 import type { Level } from '../../core/level/schema.ts';
 import { needed } from '../common/args.ts';

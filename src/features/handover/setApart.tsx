@@ -1,10 +1,11 @@
 /** What does not simply count: damaged pieces, rides set apart, contradictions, rides taken back. All named. */
 import type { JSX } from 'preact';
+import { countsAsItCame } from '../../core/group/records/apart.ts';
 import { sortOut } from '../../core/group/records/merge.ts';
 import { RULES_VERSION } from '../../core/coach/rules.ts';
 import type { RideRecord } from '../../core/group/records/record.ts';
 import type { DamagedPiece } from '../../core/group/records/recordFile.ts';
-import { countsAsItCame, type Remark } from '../../core/group/records/remark.ts';
+import type { Remark } from '../../core/group/records/remark.ts';
 import type { Format } from '../../words/format.ts';
 import { words } from '../../words/words.ts';
 import type { Collected } from './services.ts';

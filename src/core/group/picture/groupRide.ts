@@ -2,8 +2,9 @@
  * What goes into the picture of a group: which rides count, as records with a line and a reference where they were
  * ridden again, and who counts as one person. Riding again and setting apart is `records/remark.ts`.
  */
+import { countsAsItCame } from '../records/apart.ts';
 import type { RideRecord } from '../records/record.ts';
-import { countsAsItCame, type Remark, type RoadReference } from '../records/remark.ts';
+import type { Remark, RoadReference } from '../records/remark.ts';
 import type { RideLine } from '../records/rideLine.ts';
 
 /** One ride of the group. Line and reference are there where it was ridden again. */

@@ -15,31 +15,9 @@ import { isOnLevel, jobOfRecording, keyOfJob, type RideJob } from '../../ride/jo
 import { LONGEST_RIDE_TICKS, type Recording } from '../../ride/recording.ts';
 import { replayRecording } from '../../ride/run.ts';
 import { RULES_VERSION } from '../../coach/rules.ts';
+import type { ApartCode } from './apart.ts';
 import { digestOf, marksOf, type RideRecord, sameMarks, tenths } from './record.ts';
 import { lineOf, type RideLine } from './rideLine.ts';
-
-/** Why a ride was set apart. */
-export type ApartCode =
-  /** Marks only; nothing to ride again. The record may still be used as it is. */
-  | 'no-recording'
-  | 'unknown-level'
-  /** The level was changed since, or is another one under the same id. */
-  | 'other-level'
-  /** The recording is of another ride than the record says. */
-  | 'other-setup'
-  /** A bike or rider under the name of a bundled one, with other numbers. */
-  | 'changed-bike'
-  | 'changed-rider'
-  /** Bike or rider with which no ride is possible. */
-  | 'impossible-setup'
-  | 'too-long'
-  | 'not-finished'
-  /** Ridden and marked by another version of the game, so it cannot be ridden again. Its marks may be used as they came. */
-  | 'other-version'
-  /** Riding it again gave other fingerprints. */
-  | 'not-same-ride'
-  /** The same ride, but other marks than the record says. */
-  | 'other-marks';
 
 /** What came of marking a record again. */
 export type Remark =
@@ -201,9 +179,4 @@ function prepare(job: RideJob) {
     })),
   };
   return { ground, reference };
-}
-
-/** Why a record counts with the marks it came with although it was not ridden again here: that is no reason to doubt it. */
-export function countsAsItCame(code: ApartCode): boolean {
-  return code === 'no-recording' || code === 'unknown-level' || code === 'other-version';
 }
