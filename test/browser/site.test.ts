@@ -21,6 +21,11 @@ afterAll(() => site?.close());
 const engineFile = /phaser-[\w-]+\.js$/;
 /** Scripts and words the page asks for before anything is on it, as they are sent (bytes). */
 const MOST_BEFORE_START = 65 * 1024;
+/** All scripts there are, as they are sent (bytes). */
+const MOST_OF_ALL = 450 * 1024;
+
+const sentBytes = (name: string): number =>
+  gzipSync(readFileSync(join(builtSiteFolder, name)), { level: 9 }).length;
 
 describe('the built site', () => {
   it('has the engine in a file of its own', () => {
@@ -34,13 +39,17 @@ describe('the built site', () => {
     const names = [...page.matchAll(/(?:src|href)="\.\/(?<name>[^"]+\.js)"/g)].map(
       (found) => found.groups?.['name'] ?? '',
     );
-    const sent = (name: string): number =>
-      gzipSync(readFileSync(join(builtSiteFolder, name)), { level: 9 }).length;
     expect(names).not.toEqual([]);
-    const scripts = names.reduce((sum, name) => sum + sent(name), 0);
+    const scripts = names.reduce((sum, name) => sum + sentBytes(name), 0);
     const english = /assets\/words-[\w-]+\/en\/first\.json/.exec(page)?.[0] ?? '';
-    const all = languages().map((language) => scripts + sent(english.replace('/en/', `/${language}/`)));
+    const all = languages().map((language) => scripts + sentBytes(english.replace('/en/', `/${language}/`)));
     expect(Math.max(...all)).toBeLessThanOrEqual(MOST_BEFORE_START);
+  });
+
+  it('has all its scripts in 450 KB as they are sent', () => {
+    const assets = readdirSync(join(builtSiteFolder, 'assets')).map((name) => join('assets', name));
+    const scripts = [...assets, 'offline.js'].filter((name) => name.endsWith('.js'));
+    expect(scripts.reduce((sum, name) => sum + sentBytes(name), 0)).toBeLessThanOrEqual(MOST_OF_ALL);
   });
 
   it('builds what the first page and the worker share once, without what needs a document', () => {
