@@ -116,7 +116,7 @@ guess-title = Adivina
 # The buttons under it say the rest: see "timing".
 guess-question = En { pitch }, ¿cuándo cambiaste?
 guess-openQuestion = En tu cuesta más dura, ¿cuándo cambiaste?
-guess-why = Después miramos tu recorrido.
+guess-why = ¿No cambiaste donde hacía falta? Eso es demasiado tarde. Después miramos tu recorrido.
 guess-skip = Enséñamelo ya
 guess-working = Buscamos el mejor recorrido…
 guess-notMarked = Ahora no se pueden calcular tus notas. Si el recorrido se guarda, llegan la próxima vez.
